@@ -1,0 +1,20 @@
+// Bundles the command line once and runs it: Node 20 reads no TypeScript, and patterns are imported as text.
+import { mkdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
+const outfile = join(root, 'node_modules/.cache/weftlight', `cli-${process.pid}.mjs`);
+mkdirSync(dirname(outfile), { recursive: true });
+await build({
+  entryPoints: [join(root, 'app/cli/main.ts')],
+  outfile,
+  bundle: true,
+  platform: 'node',
+  format: 'esm',
+  packages: 'external',
+  loader: { '.glsl': 'text', '.inc.cpp': 'text', '.cpp': 'text' },
+  logLevel: 'error',
+});
+await import(pathToFileURL(outfile).href);
