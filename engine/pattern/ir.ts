@@ -8,8 +8,9 @@
  *
  * Formats are a matter of the lowering, not of the graph: here `i16` may be a Q2.14 or a count.
  */
-import type { KernelName } from '../fixed/kernels.ts';
+
 import type { IntType } from '../fixed/integers.ts';
+import type { KernelName } from '../fixed/kernels.ts';
 
 export type Rate = 'constant' | 'frame' | 'pixel';
 

@@ -1,6 +1,7 @@
 /** A pattern specialised for one clip: parameters, zone size and seed are folded in. */
-import type { Node } from './ir.ts';
+
 import type { KeyedParameter } from '../look/keyframes.ts';
+import type { Node } from './ir.ts';
 
 /**
  * A gradient as the gradient operations read it. Segment s runs from position[s] to position[s + 1];
