@@ -25,6 +25,8 @@ export interface Diagnostic {
   readonly path?: string;
   /** Where in a pattern's source, or in the text of a file that is no JSON. */
   readonly span?: Span;
+  /** Where in the text of the piece file the value at `path` stands, if it was read from text. */
+  readonly inFile?: Span;
 }
 
 /** A result that is either whole or not there at all; warnings may accompany a value. */

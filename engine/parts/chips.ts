@@ -1,5 +1,5 @@
 /** Chips by part number, in the order in which they are offered. */
-import { type ChipPin, atmega328pPins } from './atmega328p.ts';
+import { atmega328pPins, type ChipPin } from './atmega328p.ts';
 import type { Source } from './figure.ts';
 
 export const chipNames = ['atmega328p', 'attiny85', 'samd21', 'rp2040', 'esp32c3', 'host'] as const;
@@ -36,7 +36,11 @@ export const chips: Record<ChipName, Chip> = {
     pins: atmega328pPins,
     currentTenths: 104,
     sources: [
-      { about: 'flash 32 KB, RAM 2 KB', from: 'ATmega328P datasheet, summary of memories', verified: 'memory' },
+      {
+        about: 'flash 32 KB, RAM 2 KB',
+        from: 'ATmega328P datasheet, summary of memories',
+        verified: 'memory',
+      },
       {
         about: 'clock over supply: 10 MHz from 2.7 V, 20 MHz from 4.5 V',
         from: 'ATmega328P datasheet 8271, speed grades',
@@ -48,7 +52,8 @@ export const chips: Record<ChipName, Chip> = {
         verified: 'primary',
       },
       {
-        about: 'current 10.4 mA: twice the 5.2 mA that is typical at 8 MHz and 5 V, as it grows with the clock',
+        about:
+          'current 10.4 mA: twice the 5.2 mA that is typical at 8 MHz and 5 V, as it grows with the clock',
         from: 'ATmega328P datasheet 8271, table 29-9; a board adds its regulator and lamps',
         verified: 'computed',
       },
@@ -65,7 +70,11 @@ export const chips: Record<ChipName, Chip> = {
     pins: null,
     currentTenths: 50,
     sources: [
-      { about: 'flash 8 KB, RAM 512 B, 10 MHz from 2.7 V', from: 'ATtiny85 datasheet 2586', verified: 'memory' },
+      {
+        about: 'flash 8 KB, RAM 512 B, 10 MHz from 2.7 V',
+        from: 'ATtiny85 datasheet 2586',
+        verified: 'memory',
+      },
       {
         about: 'high level 4.3 V at 10 mA, 5 V',
         from: 'ATtiny85 datasheet 2586; the sheet of the ATtiny44 prints the same',
@@ -131,7 +140,11 @@ export const chips: Record<ChipName, Chip> = {
     sources: [
       { about: 'flash 4 MB in the package', from: 'comparison tables', verified: 'secondary' },
       { about: 'RAM 400 KB, 16 KB of it cache', from: 'ESP32-C3 datasheet v1.4', verified: 'primary' },
-      { about: 'high level 0.8 of 3.3 V', from: 'ESP32-C3 datasheet v1.4, tables 11 to 14', verified: 'primary' },
+      {
+        about: 'high level 0.8 of 3.3 V',
+        from: 'ESP32-C3 datasheet v1.4, tables 11 to 14',
+        verified: 'primary',
+      },
       {
         about: 'current 28 mA: running with all clocks on, radio off, 160 MHz',
         from: 'ESP32-C3 datasheet v1.4, tables 17 to 19',
@@ -149,6 +162,8 @@ export const chips: Record<ChipName, Chip> = {
     logicHighVolts: null,
     pins: null,
     currentTenths: 0,
-    sources: [{ about: 'current 0 mA: it draws nothing from the piece', from: 'definition', verified: 'computed' }],
+    sources: [
+      { about: 'current 0 mA: it draws nothing from the piece', from: 'definition', verified: 'computed' },
+    ],
   },
 };

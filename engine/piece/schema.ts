@@ -6,10 +6,14 @@
  * zone exists, names are unique, clips of a track do not overlap) is checked by `validate.ts`.
  */
 import { z } from 'zod';
-import { easingNames } from '../look/easing.ts';
 import { blendNames } from '../look/blend.ts';
+import { easingNames } from '../look/easing.ts';
 import { chipNames } from '../parts/chips.ts';
 import { pixelPartNames } from '../parts/pixels.ts';
+import type { RuleName } from './rules.ts';
+
+// The page forbids generated code, and probing for it would already be reported there.
+z.config({ jitless: true });
 
 export const limits = {
   pixels: 2000,
@@ -27,22 +31,29 @@ export const limits = {
   patternBytes: 8192,
 } as const;
 
-/** Control characters, line separators and bidirectional overrides: nothing that could leave a comment or string. */
-const unprintable = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u200e\u200f\u061c\u202a-\u202e\u2066-\u2069]/u;
+/** What `issues.ts` reads as the message of an issue: the rule that was broken. */
+const rule = (name: RuleName) => ({ error: name });
 
-/** 1 to 40 characters, compared after NFC normalisation. */
+/** Control characters, line separators, lone surrogates and direction marks: nothing that could leave a comment or string. */
+const unprintable = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u061c\u200e\u200f\u202a-\u202e\u2066-\u206f]/u;
+
+/** Forty characters, each of two units and followed by a few marks; longer text is not even normalised. */
+const longestNameUnits = 400;
+
+/** 1 to 40 characters (code points), compared after NFC normalisation. */
 export const nameSchema = z
   .string()
-  .transform((text) => text.normalize('NFC'))
-  .refine((text) => [...text].length >= 1 && [...text].length <= 40, 'a name has 1 to 40 characters')
-  .refine((text) => !unprintable.test(text), 'a name has no control or direction characters')
-  .refine((text) => text.trim() === text, 'a name does not begin or end with a space');
+  .max(longestNameUnits, { ...rule('name-length'), abort: true })
+  .normalize('NFC')
+  .refine((text) => text !== '' && [...text].length <= 40, rule('name-length'))
+  .refine((text) => !unprintable.test(text), rule('name-characters'))
+  .refine((text) => text.trim() === text, rule('name-spaces'));
 
 const millimetres = z.number().min(-100_000).max(100_000);
 const degrees = z.number().min(-3600).max(3600);
 const count = z.int().min(1).max(limits.pixels);
 const point = z.tuple([millimetres, millimetres]);
-export const colourSchema = z.string().regex(/^#[0-9a-f]{6}$/i, 'a colour is written #rrggbb');
+export const colourSchema = z.string().regex(/^#[0-9a-f]{6}$/i, rule('colour-form'));
 const byte = z.int().min(0).max(255);
 
 export const shapeSchema = z.discriminatedUnion('kind', [
@@ -87,7 +98,15 @@ export const shapeSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('points'), points: z.array(point).min(1).max(limits.pixels) }),
 ]);
 
-const addresses = z.array(z.int().min(0).max(limits.pixels - 1)).max(limits.pixels).default([]);
+const addresses = z
+  .array(
+    z
+      .int()
+      .min(0)
+      .max(limits.pixels - 1),
+  )
+  .max(limits.pixels)
+  .default([]);
 
 export const runSchema = z.strictObject({
   name: nameSchema,
@@ -127,8 +146,14 @@ function zoneSourceOfDepth(depth: number): z.ZodType<ZoneSource> {
     z.strictObject({
       kind: z.literal('range'),
       run: nameSchema,
-      first: z.int().min(0).max(limits.pixels - 1),
-      last: z.int().min(0).max(limits.pixels - 1),
+      first: z
+        .int()
+        .min(0)
+        .max(limits.pixels - 1),
+      last: z
+        .int()
+        .min(0)
+        .max(limits.pixels - 1),
     }),
   ] as const;
   if (depth <= 1) return z.discriminatedUnion('kind', leaves) as unknown as z.ZodType<ZoneSource>;
@@ -160,12 +185,12 @@ export const gradientSchema = z
   .max(limits.gradientStops)
   .refine(
     (stops) => stops.every((stop, i) => i === 0 || stop.at >= stops[i - 1]!.at),
-    'the stops of a gradient are sorted by "at"',
+    rule('gradient-order'),
   );
 
 const described = {
   /** The identifier in the source; for a gradient, `tide` stands for the function `gradient_tide`. */
-  name: z.string().regex(/^[a-zA-Z][a-zA-Z0-9_]{0,31}$/, 'a parameter name is a GLSL identifier'),
+  name: z.string().regex(/^[a-zA-Z][a-zA-Z0-9_]{0,31}$/, rule('parameter-identifier')),
   label: nameSchema,
 };
 
@@ -193,7 +218,7 @@ export const parameterSchema = z.discriminatedUnion('kind', [
 
 export const patternSchema = z.strictObject({
   name: nameSchema,
-  source: z.string(),
+  source: z.string().max(limits.patternBytes),
   parameters: z.array(parameterSchema).max(limits.parametersPerPattern).default([]),
 });
 
@@ -218,7 +243,7 @@ const keyed = <T extends z.ZodType>(value: T) =>
       .max(limits.keysPerParameter)
       .refine(
         (keys) => keys.every((key, i) => i === 0 || key.atMilliseconds > keys[i - 1]!.atMilliseconds),
-        'keyframes stand in order of time, each later than the one before',
+        rule('keys-order'),
       ),
   });
 
@@ -234,8 +259,8 @@ export const parameterValueSchema = z.union([
 const fade = z.int().min(0).max(limits.fadeMilliseconds).default(0);
 
 export const clipSchema = z.strictObject({
-  /** A library pattern with its revision (`comet/1`), or the name of a pattern of this piece. */
-  pattern: z.string().min(1).max(60),
+  /** A library pattern with its revision (`tide/1`), or the name of a pattern of this piece. */
+  pattern: nameSchema,
   zone: nameSchema.default('all'),
   startMilliseconds: lookTime.default(0),
   lengthMilliseconds: z.int().min(20).max(limits.lookMilliseconds),
@@ -261,7 +286,10 @@ export const lookSchema = z.strictObject({
   dissolveMilliseconds: z.int().min(0).max(60_000).default(0),
   /** Leave by itself, this long after entry; `to` left out means the next look. */
   moveOn: z
-    .strictObject({ afterMilliseconds: z.int().min(20).max(limits.lookMilliseconds), to: nameSchema.optional() })
+    .strictObject({
+      afterMilliseconds: z.int().min(20).max(limits.lookMilliseconds),
+      to: nameSchema.optional(),
+    })
     .optional(),
   /** The first track lies at the bottom. */
   tracks: z.array(trackSchema).max(limits.tracksPerLook),
@@ -316,7 +344,7 @@ export const pieceSchema = z.strictObject({
   name: nameSchema,
   board: z.enum(chipNames),
   tickMilliseconds: z.int().min(5).max(1000).default(20),
-  lines: z.array(lineSchema).min(1).max(1, 'one line is allowed for now'),
+  lines: z.array(lineSchema).min(1).max(1),
   zones: z.array(zoneSchema).max(limits.zones).default([]),
   patterns: z.array(patternSchema).max(limits.patterns).default([]),
   looks: z.array(lookSchema).min(1).max(limits.looks),

@@ -1,0 +1,62 @@
+/** From the runs of a piece to addressed pixels in millimetres, and to its zones. */
+import type { Checked, Diagnostic } from '../diagnostic.ts';
+import type { Piece, Run } from '../piece/schema.ts';
+import type { Layout, Pixel, Zone } from './layout.ts';
+import { zonePlaces } from './places.ts';
+import { pixelPlaces } from './shapes.ts';
+import { type Ground, type Selection, selectPixels } from './zones.ts';
+
+/** The layout of a piece that `loadPiece` has passed; or which of its zones cannot be had. */
+export function prepareLayout(piece: Piece): Checked<Layout> {
+  const pixels: Pixel[] = [];
+  const runs = new Map<string, (number | undefined)[]>();
+  for (const [index, run] of piece.lines.flatMap((line) => line.runs).entries()) {
+    runs.set(run.name, addRun(run, index, pixels));
+  }
+  const all = pixels.flatMap(({ hidden }, address) => (hidden ? [] : [address]));
+  const ground: Ground = { all, runs };
+  const zones = new Map<string, Zone>();
+  const diagnostics: Diagnostic[] = [];
+  const add = (name: string, selection: Selection) => {
+    zones.set(name, { name, ...selection, places: zonePlaces(selection.entries, pixels) });
+  };
+  add('all', selected({ kind: 'all' }, ground));
+  for (const run of runs.keys()) add(run, selected({ kind: 'run', run }, ground));
+  for (const [i, { name, source }] of piece.zones.entries()) {
+    const path = `zones[${i}]`;
+    const { selection, fault } = selectPixels(source, ground, `${path}.source`);
+    if (fault !== undefined) diagnostics.push(fault);
+    else if (selection.count === 0) diagnostics.push(empty(name, path));
+    else add(name, selection);
+  }
+  return diagnostics.length > 0 ? { diagnostics } : { value: { pixels, zones }, diagnostics };
+}
+
+/** Appends the run's pixels; tells the address of each position, undefined where no zone may have it. */
+function addRun(run: Run, index: number, pixels: Pixel[]): (number | undefined)[] {
+  const flat = pixelPlaces(run.flat);
+  const worn = run.worn === undefined ? flat : pixelPlaces(run.worn);
+  const removed = new Set(run.removed);
+  const hidden = new Set(run.hidden);
+  return flat.map((place, position) => {
+    if (removed.has(position)) return undefined;
+    const isHidden = hidden.has(position);
+    pixels.push({ run: index, position, hidden: isHidden, flat: place, worn: worn[position]! });
+    return isHidden ? undefined : pixels.length - 1;
+  });
+}
+
+/** For sources of our own making, which have no faults. */
+function selected(source: { kind: 'all' } | { kind: 'run'; run: string }, ground: Ground): Selection {
+  return selectPixels(source, ground, '').selection ?? { entries: [], count: 0 };
+}
+
+function empty(name: string, path: string): Diagnostic {
+  return {
+    code: 'zone-empty',
+    severity: 'error',
+    message: `The zone "${name}" has no pixels.`,
+    advice: 'Choose pixels that are neither removed nor hidden, or remove the zone.',
+    path,
+  };
+}

@@ -1,0 +1,45 @@
+/** The door through which a piece comes in: whole and checked, or not at all. */
+import type { Checked, Diagnostic, Span } from '../diagnostic.ts';
+import { bounded } from './bounds.ts';
+import { Findings } from './findings.ts';
+import { reportIssues, wording } from './issues.ts';
+import { type JsonText, readJson } from './json.ts';
+import { migrate } from './migrate.ts';
+import { placeOfPath, TextLines } from './places.ts';
+import { type Piece, pieceSchema } from './schema.ts';
+import { validate } from './validate.ts';
+
+/**
+ * The piece of a file's text, or everything that is wrong with it. Each diagnostic has a path, and in
+ * `inFile` the line and column of the value there, or of what stands around a missing one.
+ */
+export function loadPiece(text: string): Checked<Piece> {
+  const json = readJson(text);
+  if (json.value === undefined) return json;
+  const checked = checkPiece(json.value.value);
+  return { ...checked, diagnostics: placed(checked.diagnostics, json.value, text) };
+}
+
+/** The same for data that is already parsed, such as a piece that a program or the page has edited. */
+export function checkPiece(data: unknown): Checked<Piece> {
+  const unbounded = bounded(data);
+  if (unbounded.length > 0) return { diagnostics: unbounded };
+  const migrated = migrate(data);
+  if (migrated.value === undefined) return { diagnostics: migrated.diagnostics };
+  const findings = new Findings();
+  const parsed = pieceSchema.safeParse(migrated.value, { reportInput: true, error: wording });
+  if (!parsed.success) reportIssues(parsed.error.issues, findings);
+  else validate(parsed.data, findings);
+  const { diagnostics } = findings;
+  if (parsed.data === undefined || findings.hasErrors) return { diagnostics };
+  return { value: parsed.data, diagnostics };
+}
+
+function placed(diagnostics: readonly Diagnostic[], json: JsonText, text: string): Diagnostic[] {
+  const lines = new TextLines(text);
+  return diagnostics.map((diagnostic) => {
+    const place = placeOfPath(json.value, json.places, diagnostic.path ?? '');
+    const inFile: Span = place === undefined ? lines.span(0, 0) : lines.span(...place);
+    return { ...diagnostic, inFile };
+  });
+}
