@@ -1,0 +1,52 @@
+/** A frame: what the pixels show, and what is sent to them, at one moment. A pure function of its arguments. */
+import { levelsToDrive } from '../light/output.ts';
+import { compileProgram } from '../pattern/javascript.ts';
+import { milliampsOf } from '../power/current.ts';
+import type { Moment } from './moment.ts';
+import { Painter } from './painter.ts';
+import type { Score } from './score.ts';
+
+export interface Frame {
+  /** Red, green, blue of each pixel, in pixel order. */
+  readonly levels: Uint8Array;
+  /** In wire order, in the part's channel order. */
+  readonly drive: Uint8Array;
+  readonly milliamps: number;
+}
+
+interface Desk {
+  readonly painter: Painter;
+  readonly drive: Uint8Array;
+}
+
+/** Buffers and compiled patterns of each score, for as long as the score lives. */
+const desks = new WeakMap<Score, Desk>();
+
+function deskOf(score: Score): Desk {
+  let desk = desks.get(score);
+  if (desk === undefined) {
+    const drive = new Uint8Array(score.pixels.length * score.output.channels);
+    desk = { painter: new Painter(score, compileProgram), drive };
+    desks.set(score, desk);
+  }
+  return desk;
+}
+
+/** The frame at a moment of the score, in arrays of its own. */
+export function frame(score: Score, moment: Moment): Frame {
+  const { levels, drive, milliamps } = borrowFrame(score, moment);
+  return { levels: levels.slice(), drive: drive.slice(), milliamps };
+}
+
+/** The same without a copy: its arrays are good until the next frame of this score is drawn. */
+export function borrowFrame(score: Score, moment: Moment): Frame {
+  const { painter, drive } = deskOf(score);
+  const levels = painter.paint(moment);
+  const light = levelsToDrive(score.output, score.current, moment.brightness, levels, drive);
+  return { levels, drive, milliamps: milliampsOf(score.current, light) };
+}
+
+/** A look at a time since its entry, at a brightness, with nothing else going on: for pictures and reports. */
+export function stillMoment(look: number, ms: number, brightness: number): Moment {
+  return { look, ms, brightness, blackout: false, paused: false, uptimeMs: ms, leaving: null };
+}
