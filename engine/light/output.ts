@@ -44,12 +44,19 @@ export function buildOutputStage(piece: Piece, current: CurrentModel): OutputSta
   };
 }
 
+/** What became of a frame. */
+export interface Delivery {
+  /** Current of the light in the finished frame, in 1/2550 mA. */
+  readonly lightCurrent: number;
+  /** The limiter had to dim it. */
+  readonly limited: boolean;
+}
+
 /**
  * Writes the drive of one frame, in wire order.
  *
  * @param levels red, green, blue of each pixel, in pixel order; those of hidden pixels are 0
  * @param drive `channels` bytes a pixel, overwritten
- * @returns current of the light in the finished frame, in 1/2550 mA
  */
 export function levelsToDrive(
   stage: OutputStage,
@@ -57,7 +64,7 @@ export function levelsToDrive(
   brightness: number,
   levels: Uint8Array,
   drive: Uint8Array,
-): number {
+): Delivery {
   shapeLight(stage, brightness, levels, drive);
   let total = lightCurrent(drive, stage.order, current);
   const factor = limitFactor(total, lightAllowance(current));
@@ -69,7 +76,7 @@ export function levelsToDrive(
     liftDrive(drive, stage.keepAliveDrive);
     total = lightCurrent(drive, stage.order, current);
   }
-  return total;
+  return { lightCurrent: total, limited: factor !== null };
 }
 
 function shapeLight(stage: OutputStage, brightness: number, levels: Uint8Array, drive: Uint8Array): void {

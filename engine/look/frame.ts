@@ -12,6 +12,8 @@ export interface Frame {
   /** In wire order, in the part's channel order. */
   readonly drive: Uint8Array;
   readonly milliamps: number;
+  /** The limiter dimmed it. */
+  readonly limited: boolean;
 }
 
 interface Desk {
@@ -34,16 +36,22 @@ function deskOf(score: Score): Desk {
 
 /** The frame at a moment of the score, in arrays of its own. */
 export function frame(score: Score, moment: Moment): Frame {
-  const { levels, drive, milliamps } = borrowFrame(score, moment);
-  return { levels: levels.slice(), drive: drive.slice(), milliamps };
+  const borrowed = borrowFrame(score, moment);
+  return { ...borrowed, levels: borrowed.levels.slice(), drive: borrowed.drive.slice() };
 }
 
 /** The same without a copy: its arrays are good until the next frame of this score is drawn. */
 export function borrowFrame(score: Score, moment: Moment): Frame {
   const { painter, drive } = deskOf(score);
   const levels = painter.paint(moment);
-  const light = levelsToDrive(score.output, score.current, moment.brightness, levels, drive);
-  return { levels, drive, milliamps: milliampsOf(score.current, light) };
+  const { lightCurrent, limited } = levelsToDrive(
+    score.output,
+    score.current,
+    moment.brightness,
+    levels,
+    drive,
+  );
+  return { levels, drive, milliamps: milliampsOf(score.current, lightCurrent), limited };
 }
 
 /** A look at a time since its entry, at a brightness, with nothing else going on: for pictures and reports. */
