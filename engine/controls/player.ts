@@ -89,6 +89,19 @@ export class Player {
     };
   }
 
+  /**
+   * Moves to a moment as if the piece had come there by itself: for scrubbing, and for playing on after
+   * an edit. Gestures that are under way go on; the uptime stays what it is, and nothing is told.
+   */
+  put({ look, ms, brightness, blackout, paused, leaving }: Moment): void {
+    this.current.look = look;
+    this.current.ms = ms;
+    this.leaving = leaving === null ? null : { look: leaving.look, ms: leaving.ms };
+    this.brightness = brightness;
+    this.blackout = blackout;
+    this.paused = paused;
+  }
+
   private advanceLooks(): void {
     const { current, leaving } = this;
     const { dissolveMilliseconds, moveOn } = this.looks[current.look]!;
