@@ -1,233 +1,168 @@
 /** Turns what zod says about a piece into diagnostics that a maker can act on. */
 import type { core } from 'zod';
-import { pathText } from '../diagnostic.ts';
-import type { Findings } from './findings.ts';
-import { nearest } from './nearest.ts';
+import { type Diagnostic, pathText } from '../diagnostic.ts';
+import { meantInstead, nearest } from './nearest.ts';
 import { isRuleName, rules } from './rules.ts';
 import { clipped, listed, shown } from './wording.ts';
 
 type Issue = core.$ZodIssue;
+type UnionIssue = Extract<Issue, { code: 'invalid_union' }>;
+type Keys = readonly PropertyKey[];
 
 /**
- * The text that zod gives to each issue, as data for `reportIssues`: nothing, or the names that are
- * known where an unknown one stands. A rule of the schema has its own text, the rule's name.
+ * The text that zod gives to each issue, as data for `explain`: nothing, or the names that are known
+ * where an unknown one stands. A rule of the schema has its own text, the rule's name.
  */
-export function wording(issue: core.$ZodRawIssue): string {
+export function issueText(issue: core.$ZodRawIssue): string {
   if (issue.code !== 'unrecognized_keys') return '';
   const { shape } = (issue.inst as core.$ZodObject)._zod.def;
   return Object.keys(shape).join(' ');
 }
 
-/** Adds one diagnostic, or a few, for each issue. */
-export function reportIssues(issues: readonly Issue[], findings: Findings): void {
-  for (const issue of issues) reportIssue(issue, [], findings);
-}
-
-function reportIssue(issue: Issue, outer: readonly PropertyKey[], findings: Findings): void {
+/**
+ * What an issue means, mostly in one diagnostic: of all the ways to miss a union, the nearest miss.
+ * @param outer where the value that was parsed lies in the piece
+ */
+export function explain(issue: Issue, outer: Keys = []): Diagnostic[] {
   const keys = [...outer, ...issue.path];
-  const path = pathText(keys);
   if (isRuleName(issue.message)) {
     const { message, advice } = rules[issue.message];
-    findings.error(issue.message, path, message, advice);
-    return;
+    return [error(issue.message, keys, message, advice)];
   }
   switch (issue.code) {
     case 'unrecognized_keys':
-      for (const key of issue.keys) reportUnknownKey(key, issue.message.split(' '), keys, findings);
-      return;
+      return issue.keys.map((key) => unknownKey(key, issue.message.split(' '), keys));
     case 'invalid_union':
-      reportUnion(issue, keys, findings);
-      return;
+      return explainUnion(issue, keys);
     case 'invalid_type':
-      reportKind(issue.expected, issue.input, keys, findings);
-      return;
+      return [wrongKind(issue.input, [kindOf(issue.expected)], keys)];
     case 'invalid_value':
-      reportWord(issue.input, issue.values.map(String), keys, findings);
-      return;
+      return [wrongWord(issue.input, issue.values.map(String), keys)];
     case 'too_big':
-      reportSize(
-        issue.origin,
-        'at most',
-        Number(issue.maximum),
-        issue.inclusive,
-        issue.input,
-        path,
-        findings,
-      );
-      return;
+      return [
+        wrongSize(
+          issue.input,
+          `${issue.inclusive === false ? 'less than' : 'at most'} ${issue.maximum}`,
+          keys,
+        ),
+      ];
     case 'too_small':
-      reportSize(
-        issue.origin,
-        'at least',
-        Number(issue.minimum),
-        issue.inclusive,
-        issue.input,
-        path,
-        findings,
-      );
-      return;
+      return [
+        wrongSize(
+          issue.input,
+          `${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}`,
+          keys,
+        ),
+      ];
     default:
-      findings.error(
-        'wrong-form',
-        path,
-        `This value does not fit: ${shown(issue.input)}.`,
-        'See the schema of the piece file.',
-      );
+      return [
+        error(
+          'wrong-form',
+          keys,
+          `Here stands ${shown(issue.input)}, which does not fit.`,
+          'See the schema.',
+        ),
+      ];
   }
 }
 
-function reportUnknownKey(
-  key: string,
-  known: readonly string[],
-  keys: readonly PropertyKey[],
-  findings: Findings,
-): void {
-  findings.error('unknown-key', pathText([...keys, key]), `There is no field "${clipped(key)}" here.`, () => {
-    const meant = nearest(key, known);
-    return meant === undefined ? `Remove it; known are ${listed(known)}.` : `Did you mean "${meant}"?`;
-  });
+function unknownKey(key: string, known: readonly string[], keys: Keys): Diagnostic {
+  const meant = nearest(key, known);
+  const advice = meant === undefined ? `Remove it; known are ${listed(known)}.` : `Did you mean "${meant}"?`;
+  return error('unknown-key', [...keys, key], `There is no field "${clipped(key)}" here.`, advice);
 }
 
-const kinds: Readonly<Record<string, { readonly name: string; readonly advice: string }>> = {
+interface Kind {
+  readonly name: string;
+  readonly advice: string;
+}
+
+const inBraces = { name: 'an object', advice: 'Put its fields in braces: { ... }.' };
+const inBrackets = { name: 'a list', advice: 'Put its values in square brackets: [ ... ].' };
+const kinds: Readonly<Record<string, Kind>> = {
   number: { name: 'a number', advice: 'Write a number without quotes.' },
   int: { name: 'a whole number', advice: 'Write a whole number without quotes.' },
   string: { name: 'text', advice: 'Write text in double quotes.' },
   boolean: { name: 'true or false', advice: 'Write true or false without quotes.' },
-  array: { name: 'a list', advice: 'Put the values in square brackets: [ ... ].' },
-  tuple: { name: 'a list', advice: 'Put the values in square brackets: [ ... ].' },
-  object: { name: 'an object', advice: 'Put the fields in braces: { ... }.' },
-  record: { name: 'an object', advice: 'Put the fields in braces: { ... }.' },
+  array: inBrackets,
+  tuple: inBrackets,
+  object: inBraces,
+  record: inBraces,
 };
 
-function reportKind(
-  expected: string,
-  input: unknown,
-  keys: readonly PropertyKey[],
-  findings: Findings,
-): void {
-  const kind = kinds[expected] ?? { name: expected, advice: 'See the schema of the piece file.' };
-  if (input === undefined) {
-    reportMissing(keys, `It is ${kind.name}.`, findings);
-    return;
-  }
-  const message = `Here stands ${shown(input)}, but ${kind.name} is expected.`;
-  findings.error('wrong-type', pathText(keys), message, kind.advice);
+function kindOf(expected: string): Kind {
+  return kinds[expected] ?? { name: expected, advice: 'See the schema.' };
 }
 
-function reportMissing(keys: readonly PropertyKey[], hint: string, findings: Findings): void {
+function wrongKind(input: unknown, expected: readonly Kind[], keys: Keys): Diagnostic {
+  const names = [...new Set(expected.map(({ name }) => name))].join(', or ');
+  if (input === undefined) return missing(keys, names);
+  const advice = expected.length === 1 ? expected[0]!.advice : `Write ${names}.`;
+  return error('wrong-type', keys, `Here stands ${shown(input)}, but ${names} is expected.`, advice);
+}
+
+function wrongWord(input: unknown, words: readonly string[], keys: Keys): Diagnostic {
+  if (input === undefined) return missing(keys, `one of ${listed(words)}`);
+  const advice = meantInstead(typeof input === 'string' ? input : '', words);
+  return error('unknown-word', keys, `Here stands ${shown(input)}, which is not known.`, advice);
+}
+
+function missing(keys: Keys, names: string): Diagnostic {
   const last = keys.at(-1);
-  const name = typeof last === 'string' ? `The field "${last}"` : 'A value';
-  findings.error('missing', pathText(keys), `${name} is missing.`, `Add it. ${hint}`.replace('. It', ': it'));
+  const what = typeof last === 'string' ? `The field "${last}"` : 'A value';
+  return error('missing', keys, `${what} is missing.`, `Add it: ${names}.`);
 }
 
-function reportWord(
-  input: unknown,
-  words: readonly string[],
-  keys: readonly PropertyKey[],
-  findings: Findings,
-): void {
-  if (input === undefined) {
-    reportMissing(keys, `It is one of ${listed(words)}.`, findings);
-    return;
-  }
-  const message = `The word ${shown(input)} is not known here.`;
-  findings.error('unknown-word', pathText(keys), message, () => {
-    const meant = typeof input === 'string' ? nearest(input, words) : undefined;
-    return meant === undefined ? `Choose one of ${listed(words)}.` : `Did you mean "${meant}"?`;
-  });
-}
-
-function reportSize(
-  origin: string,
-  bound: 'at most' | 'at least',
-  figure: number,
-  inclusive: boolean | undefined,
-  input: unknown,
-  path: string,
-  findings: Findings,
-): void {
-  const limit =
-    inclusive === false
-      ? bound === 'at most'
-        ? `less than ${figure}`
-        : `more than ${figure}`
-      : `${bound} ${figure}`;
-  if (origin === 'array') {
-    const length = Array.isArray(input) ? input.length : 0;
-    const code = bound === 'at most' ? 'too-long' : 'too-short';
-    const entries = figure === 1 ? 'entry' : 'entries';
-    findings.error(
-      code,
-      path,
-      `This list has ${length} entries, but ${limit} ${entries} fit here.`,
-      code === 'too-long' ? 'Take some out.' : 'Add what is missing.',
-    );
-  } else if (origin === 'string') {
-    const length = typeof input === 'string' ? input.length : 0;
-    findings.error(
-      'too-long',
-      path,
-      `This text has ${length} characters, but ${limit} are allowed.`,
-      'Shorten it.',
-    );
-  } else {
-    findings.error(
+function wrongSize(input: unknown, wanted: string, keys: Keys): Diagnostic {
+  if (typeof input === 'number') {
+    return error(
       'out-of-range',
-      path,
-      `The number ${shown(input)} is out of range.`,
-      `Choose a number of ${limit}.`,
+      keys,
+      `The number ${input} is out of range.`,
+      `Choose a number of ${wanted}.`,
     );
   }
+  if (typeof input === 'string') {
+    const message = `This text has ${input.length} characters, but ${wanted} are allowed.`;
+    return error('wrong-length', keys, message, 'Shorten it.');
+  }
+  const length = Array.isArray(input) ? input.length : 0;
+  const message = `This list has ${length} entries, but ${wanted} are expected.`;
+  return error('wrong-length', keys, message, 'Add what is missing or take out what is too much.');
 }
 
-/** Of all the ways in which a union was missed, the one that came nearest to fitting. */
-function reportUnion(
-  issue: Extract<Issue, { code: 'invalid_union' }>,
-  keys: readonly PropertyKey[],
-  findings: Findings,
-): void {
-  if ('options' in issue && typeof issue.discriminator === 'string') {
-    const input = issue.input as Record<string, unknown>;
-    reportWord(input[issue.discriminator], issue.options.map(String), keys, findings);
-    return;
+function explainUnion(issue: UnionIssue, keys: Keys): Diagnostic[] {
+  if ('options' in issue && issue.discriminator !== undefined) {
+    const told = (issue.input as Record<string, unknown>)[issue.discriminator];
+    return [wrongWord(told, issue.options.map(String), keys)];
   }
   const misses = issue.errors.map((issues) => ({ issues, fit: Math.min(...issues.map(fitOf)) }));
   const best = Math.max(...misses.map(({ fit }) => fit));
-  if (best === 0) {
-    reportKinds(issue, keys, findings);
-    return;
-  }
-  const fewest = misses
-    .filter(({ fit }) => fit === best)
-    .reduce((a, b) => (b.issues.length < a.issues.length ? b : a));
-  for (const inner of fewest.issues) reportIssue(inner, keys, findings);
+  if (best === 0)
+    return [
+      wrongKind(
+        issue.input,
+        issue.errors.flatMap((issues) => kindsWanted(issues[0])),
+        keys,
+      ),
+    ];
+  const nearMisses = misses.filter(({ fit }) => fit === best).map(({ issues }) => issues);
+  const nearest = nearMisses.reduce((a, b) => (b.length < a.length ? b : a));
+  return nearest.flatMap((inner) => explain(inner, keys));
 }
 
-/** 0 where the value as a whole is of another kind; the deeper an issue lies, the more fitted before it. */
+/** 0 where the value as a whole is of another kind; the deeper an issue lies, the more did fit before it. */
 function fitOf(issue: Issue): number {
-  const isOfAnotherKind =
+  const isOtherKind =
     issue.code === 'invalid_type' || (issue.code === 'invalid_value' && typeof issue.input !== 'string');
-  return issue.path.length * 2 + (isOfAnotherKind ? 0 : 1);
+  return issue.path.length * 2 + (isOtherKind ? 0 : 1);
 }
 
-function reportKinds(
-  issue: Extract<Issue, { code: 'invalid_union' }>,
-  keys: readonly PropertyKey[],
-  findings: Findings,
-): void {
-  const expected = issue.errors.map(([first]) => {
-    if (first?.code === 'invalid_value') return first.values.map((word) => `"${String(word)}"`).join(', ');
-    return first?.code === 'invalid_type' ? (kinds[first.expected]?.name ?? first.expected) : '';
-  });
-  const names = [...new Set(expected)].filter((name) => name !== '').join(', or ');
-  if (issue.input === undefined) {
-    reportMissing(keys, `It is ${names}.`, findings);
-    return;
-  }
-  findings.error(
-    'wrong-type',
-    pathText(keys),
-    `Here stands ${shown(issue.input)}, which does not fit.`,
-    `Write ${names}.`,
-  );
+function kindsWanted(issue: Issue | undefined): Kind[] {
+  if (issue?.code === 'invalid_type') return [kindOf(issue.expected)];
+  return issue?.code === 'invalid_value' ? [{ name: listed(issue.values.map(String)), advice: '' }] : [];
+}
+
+function error(code: string, keys: Keys, message: string, advice: string): Diagnostic {
+  return { code, severity: 'error', message, advice, path: pathText(keys) };
 }

@@ -1,8 +1,9 @@
 /** The door through which a piece comes in: whole and checked, or not at all. */
+import type { core } from 'zod';
 import type { Checked, Diagnostic, Span } from '../diagnostic.ts';
 import { bounded } from './bounds.ts';
 import { Findings } from './findings.ts';
-import { reportIssues, wording } from './issues.ts';
+import { explain, issueText } from './issues.ts';
 import { type JsonText, readJson } from './json.ts';
 import { migrate } from './migrate.ts';
 import { placeOfPath, TextLines } from './places.ts';
@@ -27,19 +28,28 @@ export function checkPiece(data: unknown): Checked<Piece> {
   const migrated = migrate(data);
   if (migrated.value === undefined) return { diagnostics: migrated.diagnostics };
   const findings = new Findings();
-  const parsed = pieceSchema.safeParse(migrated.value, { reportInput: true, error: wording });
-  if (!parsed.success) reportIssues(parsed.error.issues, findings);
+  const parsed = pieceSchema.safeParse(migrated.value, { reportInput: true, error: issueText });
+  if (!parsed.success) explainAll(parsed.error.issues, findings);
   else validate(parsed.data, findings);
   const { diagnostics } = findings;
   if (parsed.data === undefined || findings.hasErrors) return { diagnostics };
   return { value: parsed.data, diagnostics };
 }
 
+function explainAll(issues: readonly core.$ZodIssue[], findings: Findings): void {
+  for (const issue of issues) {
+    if (findings.isFull) findings.leaveOut('error');
+    else findings.append(explain(issue));
+  }
+}
+
+/** Each with its place in the text, and in that order; what concerns the whole file comes last. */
 function placed(diagnostics: readonly Diagnostic[], json: JsonText, text: string): Diagnostic[] {
   const lines = new TextLines(text);
-  return diagnostics.map((diagnostic) => {
+  const inOrder = diagnostics.map((diagnostic) => {
     const place = placeOfPath(json.value, json.places, diagnostic.path ?? '');
-    const inFile: Span = place === undefined ? lines.span(0, 0) : lines.span(...place);
-    return { ...diagnostic, inFile };
+    const inFile: Span = lines.span(...(place ?? [0, 0]));
+    return { order: place?.[0] ?? text.length, diagnostic: { ...diagnostic, inFile } };
   });
+  return inOrder.sort((a, b) => a.order - b.order).map(({ diagnostic }) => diagnostic);
 }

@@ -38,3 +38,13 @@ export function editDistance(a: string, b: string, limit: number): number {
   }
   return Math.min(last[b.length]!, limit + 1);
 }
+
+/** Advice for a name that leads nowhere. */
+export function meantInstead(word: string, candidates: Iterable<string>): string {
+  const known = [...candidates];
+  const meant = nearest(word, known);
+  if (meant !== undefined) return `Did you mean "${meant}"?`;
+  if (known.length === 0) return 'There is none to choose from yet.';
+  const listed = known.slice(0, 12).map((name) => `"${name}"`);
+  return `Choose one of ${listed.join(', ')}${known.length > 12 ? ' and others' : ''}.`;
+}
