@@ -1,0 +1,63 @@
+/** What a piece asks of its sketch. Whatever it does not ask for is left out of the text. */
+import type { Score, ScoredClip } from '../../engine/look/score.ts';
+import type { Action, Button } from '../../engine/piece/schema.ts';
+import { mayLeaveRange } from './clips.ts';
+import { tableIsLinear } from './easings.ts';
+import type { Features } from './select.ts';
+
+/** What the printed patterns of a sketch read, all together. */
+export interface PatternNeeds {
+  readonly time: boolean;
+  readonly turn: boolean;
+  readonly places: boolean;
+}
+
+export function featuresOf(score: Score, needs: PatternNeeds, target: 'chip' | 'host' | 'bundle'): Features {
+  const { controls, looks } = score.piece;
+  const clips = score.looks.flatMap((look) => look.clips);
+  const actions = new Set(controls.buttons.flatMap(actionsOf).map((action) => action.do));
+  const keyed = clips.flatMap((clip) => clip.program.keyed);
+  const easings = keyed.flatMap((parameter) => parameter.keys.map((key) => key.easing));
+  const overshoot = easings.some((table) => table.some((entry) => entry < 0 || entry > 65536));
+  return {
+    host: target !== 'chip',
+    bundle: target === 'bundle',
+    ...needs,
+    keyed: keyed.length > 0,
+    eased: easings.some((table) => !tableIsLinear(table)),
+    overshoot,
+    clamped: keyed.some(mayLeaveRange),
+    keyedLevel: keyed.some((parameter) => parameter.to === 'level'),
+    ratio: needs.turn || keyed.length > 0,
+    clips: clips.length > 0,
+    fades: clips.some(hasFade),
+    ordinary: clips.some((clip) => !clip.endless),
+    endless: clips.some((clip) => clip.endless),
+    dissolve: looks.some((look) => look.dissolveMilliseconds > 0),
+    moveOn: looks.some((look) => look.moveOn !== undefined),
+    buttons: controls.buttons.length > 0,
+    gestures: controls.buttons.some((button) => button.hold !== undefined || button.double !== undefined),
+    nextLook: actions.has('next-look'),
+    previousLook: actions.has('previous-look'),
+    goToLook: actions.has('go-to-look'),
+    brightnessStep: actions.has('brightness-step'),
+    blackout: actions.has('blackout'),
+    pause: actions.has('pause'),
+    normal: clips.some((clip) => clip.blend === 'normal'),
+    multiply: clips.some((clip) => clip.blend === 'multiply'),
+    screen: clips.some((clip) => clip.blend === 'screen'),
+    darken: clips.some((clip) => clip.blend === 'darken'),
+    lighten: clips.some((clip) => clip.blend === 'lighten'),
+    plusLighter: clips.some((clip) => clip.blend === 'plus-lighter'),
+    balance: score.output.balance.some((balance) => balance !== 256),
+    keepAlive: score.output.keepAliveThreshold > 0,
+  };
+}
+
+function actionsOf(button: Button): Action[] {
+  return [button.press, button.hold, button.double].filter((action) => action !== undefined);
+}
+
+function hasFade(clip: ScoredClip): boolean {
+  return clip.fadeInMilliseconds > 0 || (!clip.endless && clip.fadeOutMilliseconds > 0);
+}
