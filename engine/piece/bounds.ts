@@ -4,7 +4,7 @@
  */
 import { type Diagnostic, pathText } from '../diagnostic.ts';
 import { jsonLimits } from './json-limits.ts';
-import { limits } from './schema.ts';
+import { limits } from './limits.ts';
 
 /** Longer than any list or set of fields that the schema allows. */
 const longest = Math.max(limits.pixels, limits.clips);

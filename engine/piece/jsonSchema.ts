@@ -7,6 +7,6 @@ import { pieceSchema } from './schema.ts';
  * needs two places of the file to be judged is beyond it; `checkPiece` knows that as well.
  */
 export function pieceJsonSchema(): Record<string, unknown> {
-  const schema = z.toJSONSchema(pieceSchema, { io: 'input', target: 'draft-2020-12', reused: 'ref' });
+  const schema = z.toJSONSchema(pieceSchema, { io: 'input', target: 'draft-2020-12' });
   return { ...schema, title: 'Weftlight piece, version 1' };
 }

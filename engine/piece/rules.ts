@@ -18,6 +18,10 @@ export const rules = {
     message: 'Keyframes stand in order of time, each later than the one before.',
     advice: 'Sort them by "atMilliseconds", and keep one of two at the same time.',
   },
+  'zone-nesting': {
+    message: 'Sources of a zone nest at most 8 deep, and the innermost is "all", "run" or "range".',
+    advice: 'Choose one of these here, or make the zone from fewer steps.',
+  },
   'parameter-identifier': {
     message: 'A parameter name is a GLSL identifier of at most 32 characters.',
     advice: 'Use letters and digits, beginning with a letter; "label" may be any text.',

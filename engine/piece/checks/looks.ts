@@ -1,7 +1,8 @@
 /** Looks: their number of clips, and where they and the buttons lead. */
 import type { Findings } from '../findings.ts';
+import { limits } from '../limits.ts';
 import { meantInstead } from '../nearest.ts';
-import { limits, type Piece } from '../schema.ts';
+import type { Piece } from '../schema.ts';
 import { clipped } from '../wording.ts';
 
 export function checkLooks(piece: Piece, findings: Findings): void {

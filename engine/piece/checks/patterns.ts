@@ -1,7 +1,8 @@
 /** The piece's own patterns, as far as that shows without compiling them. */
 
 import type { Findings } from '../findings.ts';
-import { limits, type ParameterDescription, type Piece } from '../schema.ts';
+import { limits } from '../limits.ts';
+import type { ParameterDescription, Piece } from '../schema.ts';
 import { clipped } from '../wording.ts';
 import { libraryPatterns } from './library-stand-in.ts';
 

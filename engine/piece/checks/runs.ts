@@ -1,7 +1,8 @@
 /** Runs: how many pixels there are, and whether what is said of single ones concerns the run at all. */
 import { pixelCount } from '../../layout/shapes.ts';
 import type { Findings } from '../findings.ts';
-import { limits, type Piece, type Run } from '../schema.ts';
+import { limits } from '../limits.ts';
+import type { Piece, Run } from '../schema.ts';
 
 export function checkRuns(piece: Piece, findings: Findings): void {
   const runs = piece.lines.flatMap((line) => line.runs);
