@@ -9,7 +9,7 @@ import type { TypedExpression, TypedStatement, Variable } from './typed.ts';
 const mostTurns = 1024;
 /** Values of const ints, for loop bounds. */
 const constantInts = new WeakMap<Variable, number>();
-const valueOf = (variable: object) => constantInts.get(variable as Variable);
+const knownInt = (variable: object) => constantInts.get(variable as Variable);
 
 export function checkStatements(scope: Scope, statements: readonly Statement[]): TypedStatement[] {
   return statements.flatMap((statement) => checkStatement(scope, statement));
@@ -109,7 +109,7 @@ export function checkDeclarator(
     );
     return [];
   }
-  const known = constant ? constantInt(value, valueOf) : undefined;
+  const known = constant ? constantInt(value, knownInt) : undefined;
   if (known !== undefined) constantInts.set(variable, known);
   return [{ kind: 'declare', variable, value, span }];
 }
@@ -187,10 +187,17 @@ function checkFor(scope: Scope, loop: Extract<Statement, { kind: 'for' }>): Type
         loop.span,
       );
     }
-    const body = scope.within(() => checkStatements(scope, [loop.body]));
+    const body = checkStatements(scope, withoutBraces(loop.body));
     scope.turns = outer;
     return values === undefined ? [] : [{ kind: 'for', variable, values, body, span: loop.span }];
   });
+}
+
+/** By the standard the body of a loop is in one scope with the loop variable, braces or not. */
+function withoutBraces(body: Statement): readonly Statement[] {
+  if (body.kind !== 'block') return [body];
+  const [only] = body.statements;
+  return only?.kind === 'block' ? only.statements : body.statements;
 }
 
 /** Runs the loop's head on whole numbers: `int i = CONST; i < CONST; i++` and its kin. */
@@ -214,14 +221,14 @@ function loopValues(
   scope.seal(loop.variable, variable);
   if (from === undefined || condition === undefined || step === undefined) return undefined;
   if (loop.typing.type !== 'int') return refuse('The loop variable is not an int.', loop.span);
-  const start = constantInt(from, valueOf);
+  const start = constantInt(from, knownInt);
   if (start === undefined) return refuse('The start of the loop is not known in advance.', from.span);
   if (step.kind !== 'assign' || step.variable !== variable) {
     return refuse('The step does not change the loop variable.', loop.step.span);
   }
   const values: number[] = [];
   for (let value = start; ; ) {
-    const valueHere = (name: object) => (name === variable ? value : valueOf(name));
+    const valueHere = (name: object) => (name === variable ? value : knownInt(name));
     const goesOn = constantComparison(condition, valueHere);
     if (goesOn === undefined) return refuse('The end of the loop is not known in advance.', condition.span);
     if (!goesOn) return values;

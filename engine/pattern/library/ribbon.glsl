@@ -1,0 +1,7 @@
+// A gradient laid along the zone.
+uniform mediump float repeats;
+uniform lowp float shift;
+
+lowp vec3 light() {
+  return gradient_ribbon(fract(along * repeats + shift));
+}
