@@ -4,7 +4,7 @@ import { hasErrors, pathText } from '../diagnostic.ts';
 import type { Layout, Zone } from '../layout/layout.ts';
 import { prepareLayout } from '../layout/prepare.ts';
 import { buildOutputStage } from '../light/output.ts';
-import { compileClip } from '../pattern/clip.ts';
+import { checkOwnPatterns, compileClip } from '../pattern/clip.ts';
 import type { Clip, Look, Piece } from '../piece/schema.ts';
 import { buildCurrentModel } from '../power/current.ts';
 import type { Score, ScoredClip, ScoredLook } from './score.ts';
@@ -17,7 +17,7 @@ export function prepareScore(piece: Piece): Checked<Score> {
   const { value: layout, diagnostics: layoutFindings } = prepareLayout(piece);
   if (layout === undefined) return { diagnostics: layoutFindings };
 
-  const diagnostics: Diagnostic[] = [...layoutFindings];
+  const diagnostics: Diagnostic[] = [...layoutFindings, ...checkOwnPatterns(piece)];
   const looks = piece.looks.map((look, index) => scoreLook({ piece, layout, look, index, diagnostics }));
   if (hasErrors(diagnostics)) return { diagnostics };
 
@@ -62,14 +62,14 @@ function scoreLook(work: LookWork): ScoredLook {
 }
 
 function scoreClip(
-  { piece, layout, look, diagnostics }: LookWork,
+  { piece, layout, diagnostics }: LookWork,
   clip: Clip,
   position: { track: number; clip: number },
   path: string,
 ): ScoredClip | null {
   // A checked piece names only zones that exist.
   const zone = layout.zones.get(clip.zone)!;
-  const compiled = compileClip({ piece, clip, zone, lookMilliseconds: look.lengthMilliseconds, path });
+  const compiled = compileClip({ piece, clip, zone, path });
   diagnostics.push(...compiled.diagnostics);
   if (compiled.value === undefined) return null;
   return {
