@@ -1,10 +1,10 @@
 /** The piece's own patterns, as far as that shows without compiling them. */
 
+import { libraryPatterns } from '../../pattern/library.ts';
 import type { Findings } from '../findings.ts';
 import { limits } from '../limits.ts';
 import type { ParameterDescription, Piece } from '../schema.ts';
 import { clipped } from '../wording.ts';
-import { libraryPatterns } from './library-stand-in.ts';
 
 /** Parameters of every pattern that a clip of the piece may name. */
 export function patternsKnownTo(piece: Piece): Map<string, readonly ParameterDescription[]> {
