@@ -29,6 +29,7 @@ export interface ChipRun {
 export interface ChipRecording extends Recording {
   /** How much of the RAM the stack ever wrote to. */
   readonly stackBytes: number;
+  readonly milliseconds: number;
 }
 
 const { clockHertz, flashBytes, ramBytes } = chips.atmega328p;
@@ -68,7 +69,7 @@ export function runChip(firmware: Firmware, run: ChipRun): ChipRecording | undef
   }
   runUntil(cpu, cycleOf(run.forMilliseconds));
   const stackBytes = paintedOver(cpu.data, firstRamAddress + firmware.ramBytes);
-  return { ...recorder.finish(cpu.cycles), stackBytes };
+  return { ...recorder.finish(cpu.cycles), stackBytes, milliseconds: run.forMilliseconds };
 
   function listenTo(pin: number): void {
     const { port, bit } = place(pin);

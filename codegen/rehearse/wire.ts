@@ -83,7 +83,8 @@ export class WireReader {
 
   /** To be told once at the end, so that a frame whose latch has passed counts. */
   finish(cycle: number): PulseRecord {
-    if (this.inFrame && this.nanoseconds(cycle - this.fellAt) >= latchNanoseconds) this.endFrame();
+    const low = this.fellAt > this.roseAt;
+    if (this.inFrame && low && this.nanoseconds(cycle - this.fellAt) >= latchNanoseconds) this.endFrame();
     return { pulses: this.pulses, outsideCount: this.outsideCount, outside: this.outside };
   }
 
