@@ -1,4 +1,5 @@
 /** When a clip is on, how far it has come and how much of it shows: rules T2 to T5 and T9 of SPEC.md. */
+import { limits } from '../piece/limits.ts';
 import { unitMul } from './blend.ts';
 import type { ScoredClip, ScoredLook } from './score.ts';
 
@@ -21,10 +22,14 @@ export function clipMsAt(clip: ScoredClip, time: LookTime): number | null {
   return ms >= 0 && (clip.endless || ms < clip.lengthMilliseconds) ? ms : null;
 }
 
-/** Seconds in Q16.16. Exact for nine hours; the clock of an endless clip then wraps as int32 does. */
+/**
+ * Seconds in Q16.16. The time of an endless clip begins anew every nine hours, the longest that a look
+ * can be: patterns are proved for that range, and nearly every period fits into it.
+ */
 export function clipSeconds(clipMs: number): number {
-  const rest = clipMs % 1000;
-  return (((clipMs - rest) / 1000) * 65536 + Math.floor((rest * 65536) / 1000)) | 0;
+  const ms = clipMs % limits.lookMilliseconds;
+  const rest = ms % 1000;
+  return ((ms - rest) / 1000) * 65536 + Math.floor((rest * 65536) / 1000);
 }
 
 /** How far through the clip, Q2.14; an endless clip turns with its look. */

@@ -1,3 +1,4 @@
+import { levelToLowp } from '../fixed/gradient.ts';
 import { ease } from './easing.ts';
 
 /** A parameter of a clip that changes over the clip's time. */
@@ -28,11 +29,6 @@ const formats: Record<KeyedFormat, (value: number) => number> = {
   whole: (value) => value >> 16,
   level: (value) => levelToLowp(value >> 16),
 };
-
-/** A colour level 0..255 as Q2.14: round(level * 16384 / 255), which never falls on a half. */
-export function levelToLowp(level: number): number {
-  return Math.floor((level * 32768 + 255) / 510);
-}
 
 /** The parameter at a time of the clip, in the format its pattern reads. */
 export function keyedValue(parameter: KeyedParameter, clipMs: number): number {
