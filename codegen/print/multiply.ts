@@ -1,0 +1,88 @@
+/**
+ * floor(a * b / 2^shift) in C++: which spelling holds every intermediate result, and costs the least on a
+ * chip whose ints have 16 bits. The ranges of the operands decide.
+ */
+
+import type { NodeOf } from '../../engine/pattern/ir.ts';
+import { fits, mulRange } from '../../engine/pattern/range.ts';
+import type { HelperName } from '../kernels/kernels.ts';
+import {
+  atom,
+  call,
+  cast,
+  cppType,
+  type Expression,
+  infix,
+  literal,
+  precedence,
+  shift as shifted,
+} from './expression.ts';
+
+type Use = (helper: HelperName) => string;
+
+const isShort = (type: string) => type === 'i16' || type === 'u16';
+
+export function multiply(node: NodeOf<'mul'>, a: Expression, b: Expression, use: Use): Expression {
+  const { shift, type } = node;
+  const [typeA, typeB] = [node.a.type, node.b.type];
+  const result = cppType[type];
+  const whole = mulRange(node.a, node.b, 0);
+  const down = (product: Expression, by: number) => (by === 0 ? product : shifted('>>', product, by));
+  const product = (as: string) => infix(precedence.product, '*', cast(as, a), cast(as, b));
+
+  if (isShort(typeA) && isShort(typeB)) {
+    // Small enough for an int of 16 bits.
+    if (fits(whole, 'i16') && (shift < 4 || shift === 8))
+      return cast(
+        result,
+        down(infix(precedence.product, '*', cast('int16_t', a), cast('int16_t', b)), shift),
+      );
+    if (shift === 14 && typeA === 'i16' && typeB === 'i16' && type === 'i16')
+      return call(use('mul_q14'), a, b);
+    if (shift >= 16 && typeA === 'u16' && typeB === 'u16') {
+      return asType(type, 'u16', down(call(use('mul_high'), a, b), shift - 16));
+    }
+    if (shift >= 16 && fits(whole, 'i32')) {
+      const high = shifted('>>', product('int32_t'), 16);
+      return cast(result, down(shift === 16 ? high : cast('int16_t', high), shift - 16));
+    }
+    if (fits(whole, 'i32')) return asType(type, 'i32', down(product('int32_t'), shift));
+    if (fits(whole, 'u32')) return asType(type, 'u32', down(product('uint32_t'), shift));
+  }
+  // What is kept lies in the low 32 bits of the product, which no overflow touches.
+  const keptBits = isShort(type) ? 16 : 32;
+  if (shift + keptBits <= 32) return asType(type, 'u32', down(product('uint32_t'), shift));
+  if (fits(whole, 'i32')) return asType(type, 'i32', down(product('int32_t'), shift));
+
+  const fitsLong = fits(node.a, 'i32') && fits(node.b, 'i32');
+  if (fitsLong && shift === 16)
+    return asType(type, 'i32', call(use('mul_q16'), cast('int32_t', a), cast('int32_t', b)));
+  if (fitsLong && shift < 16) {
+    const [wide, narrow, factor] = isShort(typeB) ? [a, b, node.b] : [b, a, node.a];
+    const up = 16 - shift;
+    if (fits({ min: factor.min * 2 ** up, max: factor.max * 2 ** up }, 'i32')) {
+      const raised =
+        factor.op === 'const'
+          ? literal('i32', factor.value * 2 ** up)
+          : infix(precedence.product, '*', cast('int32_t', narrow), atom(`${2 ** up}`));
+      return asType(type, 'i32', call(use('mul_q16'), cast('int32_t', wide), raised));
+    }
+  }
+  const high16 = mulRange(node.a, node.b, 16);
+  if (fitsLong && shift > 16 && (fits(high16, 'i32') || (isShort(type) && shift <= 32))) {
+    const high = call(use('mul_q16'), cast('int32_t', a), cast('int32_t', b));
+    return asType(type, 'i32', down(high, shift - 16));
+  }
+  return cast(result, down(product('int64_t'), shift));
+}
+
+/** Leaves out a cast to the type that the expression has already. */
+function asType(
+  wanted: NodeOf<'mul'>['type'],
+  has: NodeOf<'mul'>['type'],
+  expression: Expression,
+): Expression {
+  // A 16 bit operand of >> is an int by then.
+  const isThere = wanted === has && (has === 'i32' || has === 'u32' || expression.level === precedence.atom);
+  return isThere ? expression : cast(cppType[wanted], expression);
+}
