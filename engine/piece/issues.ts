@@ -24,6 +24,7 @@ export function issueText(issue: core.$ZodRawIssue): string {
  * @param outer where the value that was parsed lies in the piece
  */
 export function explain(issue: Issue, outer: Keys = []): Diagnostic[] {
+  if (isAboutSafety(issue)) return [];
   const keys = [...outer, ...issue.path];
   if (isRuleName(issue.message)) {
     const { message, advice } = rules[issue.message];
@@ -64,6 +65,12 @@ export function explain(issue: Issue, outer: Keys = []): Diagnostic[] {
         ),
       ];
   }
+}
+
+/** zod also bounds whole numbers by 2^53; ours all have closer bounds, which are reported as well. */
+function isAboutSafety(issue: Issue): boolean {
+  if (issue.code === 'too_big') return issue.maximum === Number.MAX_SAFE_INTEGER;
+  return issue.code === 'too_small' && issue.minimum === Number.MIN_SAFE_INTEGER;
 }
 
 function unknownKey(key: string, known: readonly string[], keys: Keys): Diagnostic {

@@ -1,5 +1,5 @@
 /** The door through which a piece comes in: whole and checked, or not at all. */
-import type { core } from 'zod';
+import type { core, z } from 'zod';
 import type { Checked, Diagnostic, Span } from '../diagnostic.ts';
 import { bounded } from './bounds.ts';
 import { Findings } from './findings.ts';
@@ -28,12 +28,28 @@ export function checkPiece(data: unknown): Checked<Piece> {
   const migrated = migrate(data);
   if (migrated.value === undefined) return { diagnostics: migrated.diagnostics };
   const findings = new Findings();
-  const parsed = pieceSchema.safeParse(migrated.value, { reportInput: true, error: issueText });
-  if (!parsed.success) explainAll(parsed.error.issues, findings);
-  else validate(parsed.data, findings);
+  const parsed = parse(migrated.value);
+  if (parsed === undefined) findings.error('too-many-faults', '', ...tooManyFaults);
+  else if (parsed.success) validate(parsed.data, findings);
+  else explainAll(parsed.error.issues, findings);
   const { diagnostics } = findings;
-  if (parsed.data === undefined || findings.hasErrors) return { diagnostics };
+  if (parsed?.data === undefined || findings.hasErrors) return { diagnostics };
   return { value: parsed.data, diagnostics };
+}
+
+const tooManyFaults = [
+  'The file has tens of thousands of faults.',
+  'See whether it is a piece file at all.',
+] as const;
+
+/** zod passes issues on as the arguments of one call: some hundred thousand of them exhaust the stack. */
+function parse(data: unknown): z.ZodSafeParseResult<Piece> | undefined {
+  try {
+    return pieceSchema.safeParse(data, { reportInput: true, error: issueText });
+  } catch (fault) {
+    if (fault instanceof RangeError) return undefined;
+    throw fault;
+  }
 }
 
 function explainAll(issues: readonly core.$ZodIssue[], findings: Findings): void {
