@@ -2,8 +2,7 @@
 import type { Score } from '../engine/look/score.ts';
 import { driverFor } from './drivers/driver.ts';
 import { printPreamble, printProgramText } from './player/file.ts';
-import { type ProgramPrinter, planSketch } from './player/plan.ts';
-import { printProgram } from './print/program.ts';
+import { planSketch } from './player/plan.ts';
 
 /**
  * C++ whose program does for piece number PIECE what the program of a single piece does:
@@ -11,11 +10,11 @@ import { printProgram } from './print/program.ts';
  * `PIECE LOOK MS BRIGHTNESS BLACKOUT LEAVING_LOOK LEAVING_MS LEAVING_MIX` (LEAVING_LOOK 255: none) and
  * prints the drive of each, in wire order, as a line of hexadecimal digits.
  */
-export function printHostBundle(scores: readonly Score[], print: ProgramPrinter = printProgram): string {
+export function printHostBundle(scores: readonly Score[]): string {
   const plans = scores.map((score) => {
     const line = score.piece.lines[0]!;
     const driver = driverFor('host', line.part, [line.pin])!;
-    return planSketch({ score, chip: 'host', driver, print, bundled: true });
+    return planSketch({ score, chip: 'host', driver, bundled: true });
   });
   const features = { eased: plans.some((plan) => plan.features.eased) };
   return [

@@ -2,15 +2,18 @@
  * From a score to one readable C++ file: a sketch for a chip, or the same player as a program for the desk.
  * Same input, same bytes.
  */
-import type { Checked, Diagnostic } from '../engine/diagnostic.ts';
+import { type Checked, type Diagnostic, hasErrors } from '../engine/diagnostic.ts';
 import type { Score } from '../engine/look/score.ts';
 import { type ChipName, chips } from '../engine/parts/chips.ts';
+import { reportPower } from '../engine/power/report.ts';
 import { driverFor } from './drivers/driver.ts';
+import { type Estimate, estimateSketch } from './estimate/estimate.ts';
+import { checkRoom } from './estimate/room.ts';
 import { transliterate } from './names.ts';
 import { printFile } from './player/file.ts';
+import type { LookFigures } from './player/identity.ts';
 import { myCodeOf } from './player/my-code.ts';
-import { type ProgramPrinter, planSketch } from './player/plan.ts';
-import { printProgram } from './print/program.ts';
+import { planSketch } from './player/plan.ts';
 
 export interface Sketch {
   /** `NAME.ino` for a chip, `NAME.cpp` for the host. */
@@ -18,42 +21,50 @@ export interface Sketch {
   readonly text: string;
   readonly dataPins: readonly number[];
   readonly buttonPins: readonly number[];
+  /** Null on the desk, which has room enough. */
+  readonly estimate: Estimate | null;
 }
 
 export interface SketchOptions {
   /** Text of an older sketch, whose `my_code` is kept. */
   readonly previous?: string;
+  /** Figures for the head of the file, where they are known already; calculated where they are left out. */
+  readonly power?: readonly LookFigures[];
 }
 
-export function generateSketch(score: Score, board: ChipName, options: SketchOptions = {}): Checked<Sketch> {
-  return generateWith(printProgram, score, board, options);
-}
-
-/** The same with another printer of patterns, for tests of everything around them. */
-export function generateWith(
-  print: ProgramPrinter,
-  score: Score,
-  chip: ChipName,
-  { previous }: SketchOptions = {},
-): Checked<Sketch> {
+/** Errors: `board-not-ready`, `too-little-ram`, `too-little-flash`. Warnings: `my-code-not-found`. */
+export function generateSketch(score: Score, chip: ChipName, options: SketchOptions = {}): Checked<Sketch> {
   const { piece } = score;
-  const [line] = piece.lines;
-  const driver = driverFor(chip, line!.part, [line!.pin]);
+  const line = piece.lines[0]!;
+  const driver = driverFor(chip, line.part, [line.pin]);
   if (driver === undefined) return { diagnostics: [boardNotReady(chip)] };
 
-  const kept = myCodeOf(previous);
-  const plan = planSketch({ score, chip, driver, print });
-  const text = printFile(plan, kept.body);
-  const base = transliterate(piece.name) || 'piece';
+  const plan = planSketch({ score, chip, driver });
+  const estimate = chip === 'host' ? null : estimateSketch(plan);
+  const tight = estimate === null ? [] : checkRoom(chip, estimate, plan.tables.bytes);
+  if (hasErrors(tight)) return { diagnostics: tight };
+
+  const kept = myCodeOf(options.previous);
+  const facts = {
+    power: options.power ?? reportPower(score).looks,
+    cautions: [],
+    size: estimate === null ? '' : sizeText(estimate),
+  };
   return {
     value: {
-      fileName: `${base}.${chip === 'host' ? 'cpp' : 'ino'}`,
-      text,
+      fileName: `${transliterate(piece.name) || 'piece'}.${chip === 'host' ? 'cpp' : 'ino'}`,
+      text: printFile(plan, facts, kept.body),
       dataPins: piece.lines.map(({ pin }) => pin),
       buttonPins: piece.controls.buttons.map(({ pin }) => pin),
+      estimate,
     },
-    diagnostics: kept.diagnostics,
+    diagnostics: [...tight, ...kept.diagnostics],
   };
+}
+
+function sizeText({ flashBytes, ramBytes, framesPerSecond }: Estimate): string {
+  const kilobytes = (flashBytes / 1024).toFixed(1);
+  return `${ramBytes} bytes of RAM; by estimate ${kilobytes} KB of program and ${Math.floor(framesPerSecond)} frames a second or more`;
 }
 
 function boardNotReady(chip: ChipName): Diagnostic {

@@ -66,6 +66,10 @@ static void play(DrawClip *draw, const LookTime &now, uint32_t starts_ms, uint32
 //? ordinary
 
 //.
+//? time
+constexpr uint32_t NINE_HOURS_MS = 9UL * 60 * 60 * 1000;
+
+//.
 // An endless clip counts from the entry of the look, over all its loops.
 //? fades
 static void play_endless(DrawClip *draw, const LookTime &now, uint32_t starts_ms, uint32_t fade_in_ms,
@@ -81,7 +85,7 @@ static void play_endless(DrawClip *draw, const LookTime &now, uint32_t starts_ms
   clip.ms = ms;
 //.
 //? time
-  clip.time = seconds(ms);
+  clip.time = seconds(ms % NINE_HOURS_MS);  // the longest time that patterns reckon with
 //.
 //? turn
   clip.turn = (int16_t)ratio(now.loop_ms, length_of(now.look), 14);

@@ -1,10 +1,9 @@
 /** A clip as a C++ function: its pattern, specialised, inside a walk through its zone. */
 import type { BlendName } from '../../engine/look/blend.ts';
-import type { KeyedFormat, KeyedParameter } from '../../engine/look/keyframes.ts';
 import type { ScoredClip } from '../../engine/look/score.ts';
 import type { ParameterValue } from '../../engine/piece/schema.ts';
 import type { PrintedProgram } from '../print/program.ts';
-import { tableIsLinear } from './easings.ts';
+import { keyedLocal, keyedReads } from './keyed.ts';
 import type { Features } from './select.ts';
 import type { Tables } from './tables.ts';
 import { commentLines, plain, quoted } from './text.ts';
@@ -31,15 +30,15 @@ const layNames: Record<BlendName, string> = {
 
 /** Everything of the function but its name: `{ ... }`. Equal bodies are one function. */
 export function printClipBody(work: ClipWork): string {
-  const { clip, printed } = work;
+  const { clip, printed, features } = work;
   const { uses } = printed;
   const [red, green, blue] = printed.levels;
-  const places = work.features.places ? `, ${uses.place ? placesTable(work) : 'nullptr'}` : '';
+  const places = features.places ? `, ${uses.place ? placesTable(work) : 'nullptr'}` : '';
   return [
     '{',
     ...(uses.time ? ['  const int32_t time = clip.time;'] : []),
     ...(uses.turn ? ['  const int16_t turn = clip.turn;'] : []),
-    ...clip.program.keyed.map((parameter) => `  ${keyedLocal(parameter, work)}`),
+    ...keyedReads(clip.program).map((read) => `  ${keyedLocal(read, work.tables, features.eased === true)}`),
     ...printed.frameStatements.map((line) => `  ${line}`),
     `  for (Walk at = start_walk(${work.zone}${places}); next_pixel(at);) {`,
     ...(uses.index ? ['    const uint16_t index = at.index;'] : []),
@@ -58,7 +57,7 @@ export function clipComment({ clip, parameters }: ClipWork): string[] {
   const given = Object.entries(parameters).map(([name, value]) => `${name} ${valueText(value)}`);
   const pixels = `${clip.zone.entries.length} ${clip.zone.entries.length === 1 ? 'pixel' : 'pixels'}`;
   const head = `Pattern ${quoted(clip.pattern)} on zone ${quoted(clip.zone.name)}, ${pixels}`;
-  return commentLines(plain(given.length === 0 ? `${head}.` : `${head}: ${given.join('; ')}.`), '  ');
+  return commentLines(plain(given.length === 0 ? `${head}.` : `${head}: ${given.join('; ')}.`), '', '  ');
 }
 
 function valueText(value: ParameterValue): string {
@@ -76,53 +75,5 @@ function placesTable({ clip, tables }: ClipWork): string {
     type: 'int16_t',
     values: clip.zone.places,
     comment: `Where the pixels of zone ${quoted(clip.zone.name)} sit: x and y of each, -16384 to 16384.`,
-  });
-}
-
-/** Type of the local and how it comes from a value in 16.16. */
-const keyedFormats: Record<KeyedFormat, { type: string; convert: (value: string) => string }> = {
-  mediump: { type: 'int32_t', convert: (value) => value },
-  lowp: { type: 'int16_t', convert: (value) => `(int16_t)(${value} >> 2)` },
-  whole: { type: 'int16_t', convert: (value) => `(int16_t)(${value} >> 16)` },
-  level: { type: 'int16_t', convert: (value) => `level_to_lowp((uint8_t)(${value} >> 16))` },
-};
-
-function keyedLocal(parameter: KeyedParameter, { tables, features }: ClipWork): string {
-  const { type, convert } = keyedFormats[parameter.to];
-  const keys = keysTable(parameter, tables, features.eased === true);
-  const value = `value_at(${keys}, ${parameter.keys.length}, clip.ms)`;
-  const bounded = mayLeaveRange(parameter) ? `clamped(${value}, ${parameter.min}, ${parameter.max})` : value;
-  return `const ${type} keyed_${parameter.name} = ${convert(bounded)};`;
-}
-
-/** Between two keys within the range only an easing that overshoots can leave it. */
-export function mayLeaveRange({ keys, min, max }: KeyedParameter): boolean {
-  return keys.some(
-    ({ value, easing }) => value < min || value > max || easing.some((entry) => entry < 0 || entry > 65536),
-  );
-}
-
-function keysTable(parameter: KeyedParameter, tables: Tables, eased: boolean): string {
-  const keys = parameter.keys.map(({ atMilliseconds, value, easing }) => {
-    if (!eased) return `{${atMilliseconds}, ${value}}`;
-    const table = tableIsLinear(easing)
-      ? 'nullptr'
-      : tables.take({
-          prefix: 'easing',
-          name: '',
-          type: 'int32_t',
-          values: easing,
-          comment: 'How far a value has come at each 1/64 of the way from one key to the next, in 1/65536.',
-        });
-    return `{${atMilliseconds}, ${value}, ${table}}`;
-  });
-  return tables.takeRows({
-    prefix: 'keys',
-    name: parameter.name,
-    type: 'Key',
-    entries: keys,
-    bytes: keys.length * (eased ? 10 : 8),
-    perLine: 1,
-    comment: `Keyframes of ${quoted(parameter.name)}: time in the clip, value in 1/65536${eased ? ', easing' : ''}.`,
   });
 }

@@ -1,8 +1,7 @@
 /** What a piece asks of its sketch. Whatever it does not ask for is left out of the text. */
 import type { Score, ScoredClip } from '../../engine/look/score.ts';
 import type { Action, Button } from '../../engine/piece/schema.ts';
-import { mayLeaveRange } from './clips.ts';
-import { tableIsLinear } from './easings.ts';
+import { isLinear, keyedReads, mayLeaveRange, overshoots } from './keyed.ts';
 import type { Features } from './select.ts';
 
 /** What the printed patterns of a sketch read, all together. */
@@ -16,16 +15,15 @@ export function featuresOf(score: Score, needs: PatternNeeds, target: 'chip' | '
   const { controls, looks } = score.piece;
   const clips = score.looks.flatMap((look) => look.clips);
   const actions = new Set(controls.buttons.flatMap(actionsOf).map((action) => action.do));
-  const keyed = clips.flatMap((clip) => clip.program.keyed);
+  const keyed = clips.flatMap((clip) => keyedReads(clip.program)).map(({ parameter }) => parameter);
   const easings = keyed.flatMap((parameter) => parameter.keys.map((key) => key.easing));
-  const overshoot = easings.some((table) => table.some((entry) => entry < 0 || entry > 65536));
   return {
     host: target !== 'chip',
     bundle: target === 'bundle',
     ...needs,
     keyed: keyed.length > 0,
-    eased: easings.some((table) => !tableIsLinear(table)),
-    overshoot,
+    eased: easings.some((table) => !isLinear(table)),
+    overshoot: easings.some(overshoots),
     clamped: keyed.some(mayLeaveRange),
     keyedLevel: keyed.some((parameter) => parameter.to === 'level'),
     ratio: needs.turn || keyed.length > 0,

@@ -1,6 +1,6 @@
 /** The whole file, in the order in which somebody reads it. */
 import { printFigures, printGamma } from './figures.ts';
-import { printIdentity } from './identity.ts';
+import { type IdentityFacts, printIdentity } from './identity.ts';
 import { printButtonTable, printLookSwitch, printLookTable } from './looks.ts';
 import { printMyCode } from './my-code.ts';
 import { part } from './parts.ts';
@@ -9,9 +9,9 @@ import { printSettings } from './settings.ts';
 import { rows, rule, stringLiteral } from './text.ts';
 
 /** @param myCode lines that the maker wrote into an older sketch */
-export function printFile(plan: Plan, myCode: string): string {
+export function printFile(plan: Plan, facts: IdentityFacts, myCode: string): string {
   return join([
-    printIdentity(plan, { power: [], cautions: [], estimate: [] }),
+    printIdentity(plan, facts),
     printPreamble(plan),
     printProgramText(plan, myCode),
     plan.chip === 'host' ? 'int main(int argc, char **argv) {\n  return run(argc - 1, argv + 1);\n}\n' : '',
@@ -80,6 +80,7 @@ function printMachinery(plan: Plan): string[] {
     ...(clips ? [part('zones', features), part('clips', features), rule('Tables'), tables.text()] : []),
     ...(features.keyed ? [part('keyframes', features)] : []),
     ...(clips ? [rule('Patterns')] : []),
+    plan.helperText,
     ...functions.map(printFunction),
     rule('From levels to light'),
     printGamma(plan),

@@ -5,29 +5,45 @@ import { pieceHash } from './piece-hash.ts';
 import type { Plan } from './plan.ts';
 import { commentLines, plain, quoted } from './text.ts';
 
+export interface LookFigures {
+  readonly name: string;
+  readonly averageMilliamps: number;
+  readonly peakMilliamps: number;
+}
+
 export interface IdentityFacts {
-  /** Figures of the looks, as lines. */
-  readonly power: readonly string[];
+  readonly power: readonly LookFigures[];
+  /** Sentences for the wearer's and the maker's safety. */
   readonly cautions: readonly string[];
-  readonly estimate: readonly string[];
+  /** What the sketch takes of the chip, in one sentence; empty on the desk. */
+  readonly size: string;
 }
 
 export function printIdentity({ score, chip }: Plan, facts: IdentityFacts): string {
   const { piece } = score;
   const line = piece.lines[0]!;
   const buttons = piece.controls.buttons.map((button) => `${quoted(button.name)} on pin ${button.pin}`);
-  const parts = [
-    quoted(piece.name),
-    '',
-    `Made by weftlight ${toolVersion} for ${chips[chip].title} from the piece with the hash ${pieceHash(piece)}.`,
-    '',
-    `Pixels: ${score.pixels.length} x ${line.part.toUpperCase()} on pin ${line.pin}.`,
-    `Buttons: ${buttons.length > 0 ? `${buttons.join(', ')}; each joins its pin to ground` : 'none'}.`,
-    `Supply: ${piece.supply.volts} V, limited to ${piece.supply.limitMilliamps} mA.`,
-    ...facts.power,
-    ...facts.estimate,
-    '',
-    ...facts.cautions,
+  const comments = [
+    ...commentLines(plain(`${quoted(piece.name)}, for ${chips[chip].title}.`)),
+    `// Made by weftlight ${toolVersion} from the piece with the hash ${pieceHash(piece)}.`,
+    '//',
+    ...entry('Pixels', `${score.pixels.length} x ${line.part.toUpperCase()} on pin ${line.pin}`),
+    ...entry('Buttons', buttons.length > 0 ? `${buttons.join(', ')}; each joins its pin to ground` : 'none'),
+    ...entry('Supply', `${piece.supply.volts} V, limited to ${piece.supply.limitMilliamps} mA`),
+    ...(facts.size === '' ? [] : entry('Size', facts.size)),
+    ...entry('Power', 'calculated, one loop of each look at the start brightness:'),
+    ...facts.power.flatMap((figures) => entry('', powerText(figures))),
+    '//',
+    ...facts.cautions.flatMap((caution) => commentLines(plain(caution), '! ', '  ')),
   ];
-  return `${parts.flatMap((part) => commentLines(plain(part))).join('\n')}\n`;
+  return `${comments.join('\n')}\n`;
+}
+
+function entry(label: string, text: string): string[] {
+  const width = 9;
+  return commentLines(plain(text), label.padEnd(width), ' '.repeat(width));
+}
+
+function powerText({ name, averageMilliamps, peakMilliamps }: LookFigures): string {
+  return `${Math.round(averageMilliamps)} mA on average, ${Math.ceil(peakMilliamps)} mA at most: ${quoted(name)}`;
 }

@@ -1,13 +1,12 @@
 /** What one sketch contains, before any of it is text: names given, patterns printed, features known. */
 
-import type { KernelName } from '../../engine/fixed/kernels.ts';
+import { type HelperName, printKernels } from '../kernels/kernels.ts';
 import type { Zone } from '../../engine/layout/layout.ts';
 import type { Score, ScoredClip } from '../../engine/look/score.ts';
 import type { ChipName } from '../../engine/parts/chips.ts';
-import type { ClipProgram } from '../../engine/pattern/program.ts';
 import type { Driver } from '../drivers/driver.ts';
 import { Names } from '../names.ts';
-import type { PrintedProgram } from '../print/program.ts';
+import { printProgram } from '../print/program.ts';
 import { clipComment, printClipBody } from './clips.ts';
 import { featuresOf } from './features.ts';
 import type { Features } from './select.ts';
@@ -31,26 +30,25 @@ export interface Plan {
   readonly clipNames: readonly (readonly string[])[];
   readonly functions: readonly ClipFunction[];
   readonly tables: Tables;
-  readonly kernels: readonly KernelName[];
+  /** Helper functions of the patterns, and their text. */
+  readonly helpers: readonly HelperName[];
+  readonly helperText: string;
 }
-
-export type ProgramPrinter = (program: ClipProgram, tables: Tables) => PrintedProgram;
 
 export interface PlanRequest {
   readonly score: Score;
   readonly chip: ChipName;
   readonly driver: Driver;
-  readonly print: ProgramPrinter;
   /** The host's program is one of many in a file. */
   readonly bundled?: boolean;
 }
 
-export function planSketch({ score, chip, driver, print, bundled = false }: PlanRequest): Plan {
+export function planSketch({ score, chip, driver, bundled = false }: PlanRequest): Plan {
   const names = new Names();
   const tables = new Tables(names);
   const lookNames = score.looks.map((look, index) => names.take('look', look.name, index + 1));
   const clips = score.looks.flatMap((look) => look.clips);
-  const printed = new Map(clips.map((clip) => [clip, print(clip.program, tables)]));
+  const printed = new Map(clips.map((clip) => [clip, printProgram(clip.program, tables)]));
   const all = [...printed.values()];
   const needs = {
     time: all.some(({ uses }) => uses.time),
@@ -80,6 +78,7 @@ export function planSketch({ score, chip, driver, print, bundled = false }: Plan
     functions.set(body, { name, comment: clipComment(work), body });
     return name;
   };
+  const helpers = [...new Set(all.flatMap((program) => program.kernels))];
   const clipNames = score.looks.map((look, index) => look.clips.map((clip) => functionOf(clip, index)));
 
   return {
@@ -91,7 +90,8 @@ export function planSketch({ score, chip, driver, print, bundled = false }: Plan
     clipNames,
     functions: [...functions.values()],
     tables,
-    kernels: [...new Set(all.flatMap((program) => program.kernels))],
+    helpers,
+    helperText: printKernels(helpers, chip, tables),
   };
 }
 

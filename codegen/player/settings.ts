@@ -11,6 +11,7 @@ export function printSettings(plan: Plan): string {
   const steps = controls.brightnessSteps.join(', ');
   const lines: (string | false)[] = [
     `constexpr uint16_t START_BRIGHTNESS = ${output.startBrightness};  // 0 (dark) to 255 (full)`,
+    'constexpr uint8_t START_LOOK = 0;  // number of the look that it begins with, from 0',
     features.brightnessStep === true &&
       `static const uint8_t BRIGHTNESS_STEPS[] IN_FLASH = {${steps}};  // 1 to 255 each`,
     `constexpr uint16_t LIMIT_MILLIAMPS = ${supply.limitMilliamps};  // frames that would draw more are dimmed`,

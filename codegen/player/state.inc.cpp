@@ -29,7 +29,7 @@ void enter_look(uint8_t look) {
 }
 
 static void start_player() {
-  player.now = clock_at_entry(0);
+  player.now = clock_at_entry(START_LOOK);
 //? dissolve
   player.leaving = clock_at_entry(NO_LOOK);
 //.

@@ -38,17 +38,20 @@ export function utf8(text: string): number[] {
   return Array.from(encoded, (char) => char.charCodeAt(0));
 }
 
-/** Breaks text into `//` comment lines of at most 100 characters. */
-export function commentLines(text: string, indent = ''): string[] {
+/** Breaks text into `//` comment lines of at most 100 characters; `first` and `rest` stand before its lines. */
+export function commentLines(text: string, first = '', rest = first): string[] {
   const lines: string[] = [];
-  let line = '';
+  let line = first;
+  let empty = true;
   for (const word of text.split(' ')) {
-    if (line !== '' && `// ${line} ${word}`.length > 100) {
-      lines.push(line);
-      line = `${indent}${word}`;
+    const longer = empty ? line + word : `${line} ${word}`;
+    if (empty || `// ${longer}`.length <= 100) {
+      line = longer;
     } else {
-      line = line === '' ? word : `${line} ${word}`;
+      lines.push(line);
+      line = rest + word;
     }
+    empty = false;
   }
   return [...lines, line].map((each) => `// ${each}`.trimEnd());
 }

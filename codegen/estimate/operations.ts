@@ -1,0 +1,92 @@
+/**
+ * What an operation of a pattern costs on an ATmega328P, in cycles and in bytes of program.
+ *
+ * Cycles are those measured for the primitives on an emulated chip, with the moves around them that
+ * avr-gcc -Os usually adds; bytes are of the same kind. Both are figures for a sum, not for one operation.
+ */
+import { kernels } from '../../engine/fixed/kernels.ts';
+import { type Node, type Op, operandsOf } from '../../engine/pattern/ir.ts';
+import type { HelperName } from '../kernels/kernels.ts';
+
+export interface Cost {
+  readonly cycles: number;
+  readonly bytes: number;
+}
+
+export const noCost: Cost = { cycles: 0, bytes: 0 };
+
+export function sumOf(costs: readonly Cost[]): Cost {
+  return costs.reduce(
+    (sum, { cycles, bytes }) => ({ cycles: sum.cycles + cycles, bytes: sum.bytes + bytes }),
+    noCost,
+  );
+}
+
+/** In 16 bits, and in 32. */
+type Costs = readonly [narrow: Cost, wide: Cost];
+
+const cost = (cycles: number, bytes: number): Cost => ({ cycles, bytes });
+const both = (narrow: Cost, wide: Cost): Costs => [narrow, wide];
+const free = both(noCost, noCost);
+const compared = both(cost(7, 12), cost(12, 24));
+const divided = both(cost(650, 30), cost(680, 30));
+
+const costs: Record<Exclude<Op, 'call'>, Costs> = {
+  const: free,
+  input: free,
+  zone: free,
+  parameter: free,
+  keyed: free,
+  add: both(cost(6, 10), cost(14, 26)),
+  sub: both(cost(6, 10), cost(14, 26)),
+  mul: both(cost(32, 40), cost(110, 34)),
+  shl: both(cost(8, 10), cost(20, 18)),
+  shr: both(cost(12, 12), cost(20, 18)),
+  cast: both(cost(2, 4), cost(4, 6)),
+  min: both(cost(8, 14), cost(16, 30)),
+  max: both(cost(8, 14), cost(16, 30)),
+  div: divided,
+  rem: divided,
+  mod: divided,
+  less: compared,
+  lessEqual: compared,
+  equal: compared,
+  and: both(cost(3, 6), cost(3, 6)),
+  or: both(cost(3, 6), cost(3, 6)),
+  not: both(cost(2, 4), cost(2, 4)),
+  select: both(cost(8, 14), cost(12, 22)),
+  gradientSegment: both(cost(60, 16), cost(60, 16)),
+  gradientPart: both(cost(110, 20), cost(110, 20)),
+  gradientColour: both(cost(75, 20), cost(75, 20)),
+};
+
+/** Bytes of a call and its arguments; the kernel itself is counted once for the whole sketch. */
+const callBytes = 18;
+
+export function costOf(node: Node): Cost {
+  if (node.op === 'call') return cost(kernels[node.kernel].avrCycles + 10, callBytes);
+  const wide = [node, ...operandsOf(node)].some(({ type }) => type === 'i32' || type === 'u32');
+  return costs[node.op][wide ? 1 : 0];
+}
+
+/** Program of a helper that is no one-liner, in bytes; what is not named here is small and counted with its calls. */
+const largeHelpers: Partial<Record<HelperName, number>> = {
+  sine: 120,
+  root: 200,
+  rootMedium: 220,
+  length2: 260,
+  length3: 300,
+  exp2: 180,
+  log2: 220,
+  angle: 420,
+  hash: 70,
+  hash2: 30,
+  mul_q16: 150,
+  floor_mod: 120,
+  ratio_of: 260,
+  gradient_segment: 50,
+  gradient_part: 60,
+  gradient_colour: 80,
+};
+
+export const helperBytes = (helper: HelperName): number => largeHelpers[helper] ?? 20;
