@@ -30,6 +30,7 @@ import hash from './scatter.inc.cpp';
 import hash2 from './scatter_2.inc.cpp';
 import sine from './sine_of.inc.cpp';
 import sizeOf from './size_of.inc.cpp';
+import soft from './soft_step.inc.cpp';
 
 interface Helper {
   /** The function's name in C++, where it is another: `exp2` would meet the one of the C library. */
@@ -56,6 +57,7 @@ const helpers = {
   level_of_phase: { text: levelOfPhase },
   level_of_mediump: { text: levelOfMediump },
   sine: { name: 'sine_of', text: sine },
+  soft: { name: 'soft_step', text: soft, needs: ['mul_q14'] },
   root_digits: { text: rootDigits },
   root: { name: 'root_of', text: root, needs: ['root_digits'] },
   rootMedium: { name: 'root_of_mediump', text: rootMedium, needs: ['root_digits'] },

@@ -17,6 +17,8 @@ export const precedence = {
 export interface Expression {
   readonly text: string;
   readonly level: number;
+  /** Set where the text is a cast to this type: a second one would say nothing. */
+  readonly castTo?: string;
 }
 
 export const cppType: Record<IntType, string> = {
@@ -46,10 +48,10 @@ export function shift(sign: '<<' | '>>', a: Expression, amount: number): Express
   return { text: `${at(precedence.unary, a)} ${sign} ${amount}`, level: precedence.shift };
 }
 
-export const cast = (type: string, inner: Expression): Expression => ({
-  text: `(${type})${at(precedence.unary, inner)}`,
-  level: precedence.unary,
-});
+export const cast = (type: string, inner: Expression): Expression =>
+  inner.castTo === type
+    ? inner
+    : { text: `(${type})${at(precedence.unary, inner)}`, level: precedence.unary, castTo: type };
 
 /** A number as a literal of its type; on a chip with 16 bit ints 40000 alone would be a long. */
 export function literal(type: IntType, value: number): Expression {

@@ -3,7 +3,8 @@
  * chip whose ints have 16 bits. The ranges of the operands decide.
  */
 
-import type { NodeOf } from '../../engine/pattern/ir.ts';
+import type { IntType } from '../../engine/fixed/integers.ts';
+import type { Node, NodeOf } from '../../engine/pattern/ir.ts';
 import { fits, mulRange } from '../../engine/pattern/range.ts';
 import type { HelperName } from '../kernels/kernels.ts';
 import {
@@ -28,7 +29,16 @@ export function multiply(node: NodeOf<'mul'>, a: Expression, b: Expression, use:
   const result = cppType[type];
   const whole = mulRange(node.a, node.b, 0);
   const down = (product: Expression, by: number) => (by === 0 ? product : shifted('>>', product, by));
-  const product = (as: string) => infix(precedence.product, '*', cast(as, a), cast(as, b));
+  const as = (wanted: IntType, factor: Node, text: Expression): Expression => {
+    if (factor.op === 'const' && fits(factor, wanted)) return literal(wanted, factor.value);
+    return factor.type === wanted ? text : cast(cppType[wanted], text);
+  };
+  const factors = (wanted: IntType): [Expression, Expression] => [
+    as(wanted, node.a, a),
+    as(wanted, node.b, b),
+  ];
+  const product = (wanted: IntType) => infix(precedence.product, '*', ...factors(wanted));
+  const longHigh = () => call(use('mul_q16'), ...factors('i32'));
 
   if (isShort(typeA) && isShort(typeB)) {
     // Small enough for an int of 16 bits.
@@ -43,37 +53,39 @@ export function multiply(node: NodeOf<'mul'>, a: Expression, b: Expression, use:
       return asType(type, 'u16', down(call(use('mul_high'), a, b), shift - 16));
     }
     if (shift >= 16 && fits(whole, 'i32')) {
-      const high = shifted('>>', product('int32_t'), 16);
+      const high = shifted('>>', product('i32'), 16);
       return cast(result, down(shift === 16 ? high : cast('int16_t', high), shift - 16));
     }
-    if (fits(whole, 'i32')) return asType(type, 'i32', down(product('int32_t'), shift));
-    if (fits(whole, 'u32')) return asType(type, 'u32', down(product('uint32_t'), shift));
+    if (fits(whole, 'i32')) return asType(type, 'i32', down(product('i32'), shift));
+    if (fits(whole, 'u32')) return asType(type, 'u32', down(product('u32'), shift));
   }
   // What is kept lies in the low 32 bits of the product, which no overflow touches.
   const keptBits = isShort(type) ? 16 : 32;
-  if (shift + keptBits <= 32) return asType(type, 'u32', down(product('uint32_t'), shift));
-  if (fits(whole, 'i32')) return asType(type, 'i32', down(product('int32_t'), shift));
+  if (shift + keptBits <= 32) return asType(type, 'u32', down(product('u32'), shift));
+  if (fits(whole, 'i32')) return asType(type, 'i32', down(product('i32'), shift));
 
   const fitsLong = fits(node.a, 'i32') && fits(node.b, 'i32');
-  if (fitsLong && shift === 16)
-    return asType(type, 'i32', call(use('mul_q16'), cast('int32_t', a), cast('int32_t', b)));
+  if (fitsLong && shift === 16) return asType(type, 'i32', longHigh());
   if (fitsLong && shift < 16) {
-    const [wide, narrow, factor] = isShort(typeB) ? [a, b, node.b] : [b, a, node.a];
+    const [wide, narrow, factor] = isShort(typeB)
+      ? [as('i32', node.a, a), b, node.b]
+      : [as('i32', node.b, b), a, node.a];
     const up = 16 - shift;
     if (fits({ min: factor.min * 2 ** up, max: factor.max * 2 ** up }, 'i32')) {
       const raised =
         factor.op === 'const'
           ? literal('i32', factor.value * 2 ** up)
           : infix(precedence.product, '*', cast('int32_t', narrow), atom(`${2 ** up}`));
-      return asType(type, 'i32', call(use('mul_q16'), cast('int32_t', wide), raised));
+      return asType(type, 'i32', call(use('mul_q16'), wide, raised));
     }
   }
   const high16 = mulRange(node.a, node.b, 16);
   if (fitsLong && shift > 16 && (fits(high16, 'i32') || (isShort(type) && shift <= 32))) {
-    const high = call(use('mul_q16'), cast('int32_t', a), cast('int32_t', b));
+    const high = longHigh();
     return asType(type, 'i32', down(high, shift - 16));
   }
-  return cast(result, down(product('int64_t'), shift));
+  const [wideA, wideB] = [cast('int64_t', a), cast('int64_t', b)];
+  return cast(result, down(infix(precedence.product, '*', wideA, wideB), shift));
 }
 
 /** Leaves out a cast to the type that the expression has already. */

@@ -10,9 +10,11 @@ import { length2, length3 } from './kernels/length.ts';
 import { exp2, log2 } from './kernels/power.ts';
 import { root, rootMedium } from './kernels/root.ts';
 import { sine } from './kernels/sine.ts';
+import { soft } from './kernels/soft.ts';
 
 export const kernels = {
   sine,
+  soft,
   root,
   rootMedium,
   length2,

@@ -60,6 +60,10 @@ export class Graph {
   sub(type: IntType, a: Node, b: Node): Node {
     if (isConstant(b, 0)) return this.cast(type, a);
     if (a === b) return this.constant(type, 0);
+    // Readers see x + 3 rather than x - -3.
+    if (b.op === 'const' && b.value < 0 && -b.value <= rangeOf[b.type].max) {
+      return this.add(type, a, this.constant(b.type, -b.value));
+    }
     return this.make(type, { op: 'sub', a, b }, range.subRange(a, b));
   }
 

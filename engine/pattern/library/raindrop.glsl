@@ -8,7 +8,8 @@ uniform mediump float spacing;
 
 lowp vec3 light() {
   mediump float far = distance(place, vec2(atX, atY));
-  lowp float wave = fract(far / spacing - time / period);
+  mediump float rings = 1.0 / spacing;
+  lowp float wave = fract(far * rings - time / period);
   lowp float crest = smoothstep(0.55, 0.85, wave) - smoothstep(0.85, 1.0, wave);
   lowp float fading = clamp(1.2 - far * 0.5, 0.0, 1.0);
   return mix(pool, ring, clamp(crest * fading, 0.0, 1.0));

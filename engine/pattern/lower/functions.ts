@@ -169,8 +169,7 @@ export class Functions {
   }
 
   /**
-   * t = (x - e0) / (e1 - e0) in 0..1, then t*t*(3 - 2t), spelled so that no part leaves -2..2. The
-   * distance is bounded by the width before it is multiplied, so a narrow edge cannot overflow.
+   * t = (x - e0) / (e1 - e0) in 0..1, then the soft step of it. The distance is bounded by the width before it is multiplied, so a narrow edge cannot overflow.
    */
   smoothstep(e0: Real, e1: Real, x: Real): Real {
     const { arithmetic } = this;
@@ -189,21 +188,11 @@ export class Functions {
       t = arithmetic.mul(this.min(distance, least), arithmetic.div(one, least));
     }
     const precision = finerOf(finerOf(e0.precision, e1.precision), x.precision);
-    const lowp = this.clampToOne({ ...t, precision });
-    const square = arithmetic.mul(lowp, lowp);
-    const rest = arithmetic.sub(square, arithmetic.mul(square, lowp));
-    const sum = this.graph.add(
-      'i16',
-      arithmetic.nodeIn(square, 'lowp'),
-      this.graph.shl('i16', arithmetic.nodeIn(rest, 'lowp'), 1),
+    const soft = this.unit(
+      'lowp',
+      this.graph.call('soft', [this.clampToOne({ ...t, precision }).node]),
+      precision,
     );
-    // 2 * (t^2 - t^3) gains at most one step per truncation over t^2 * (3 - 2t) <= 1.
-    const bounded = this.graph.min(
-      'i16',
-      this.graph.bounded(sum, { min: 0, max: 16387 }),
-      this.graph.constant('i16', 16384),
-    );
-    const soft = this.unit('lowp', bounded, precision);
     const isProper = width.exact !== undefined || width.node.min > 0;
     return isProper ? soft : this.select(this.less(e0, e1).node, soft, hard);
   }
