@@ -1,7 +1,7 @@
 /** Reading what stands after a command's name. */
 import { parseArgs } from 'node:util';
 import { type ChipName, chipNames } from '../../engine/parts/chips.ts';
-import { meantInstead } from '../../engine/piece/nearest.ts';
+import { nearest } from '../../engine/piece/nearest.ts';
 import { wrongUsage } from './failure.ts';
 
 type Kinds = Readonly<Record<string, 'text' | 'yes-no'>>;
@@ -88,6 +88,10 @@ export function indexNamed(kind: string, name: string, things: readonly { readon
   const index = things.findIndex((thing) => thing.name === name.normalize('NFC'));
   if (index >= 0) return index;
   const names = things.map((thing) => thing.name);
-  const plural = names.length > 0 ? ` There are ${names.map((known) => `"${known}"`).join(', ')}.` : '';
-  throw wrongUsage(`unknown-${kind}`, `There is no ${kind} "${name}".${plural}`, meantInstead(name, names));
+  const meant = nearest(name, names);
+  throw wrongUsage(
+    `unknown-${kind}`,
+    `There is no ${kind} "${name}" among ${names.map((known) => `"${known}"`).join(', ')}.`,
+    meant === undefined ? 'Use a name exactly as it stands there.' : `Did you mean "${meant}"?`,
+  );
 }

@@ -90,8 +90,12 @@ function names(looks: readonly NamedLookPower[]): string {
   return looks.map((look) => `"${look.name}"`).join(', ');
 }
 
+/** `"Signal" (50 % of its frames), "Ebb" (3 %)` */
 function shares(looks: readonly NamedLookPower[]): string {
   return looks
-    .map((look) => `"${look.name}" in ${whole(Math.ceil(look.limitedShare * 100))} % of its frames`)
+    .map(({ name, limitedShare }, index) => {
+      const share = `${whole(Math.ceil(limitedShare * 100))} %`;
+      return `"${name}" (${index === 0 ? `${share} of its frames` : share})`;
+    })
     .join(', ');
 }

@@ -78,7 +78,7 @@ test('limiter-active tells the look and how often', () => {
   expect(report.looks[0]!.peakMilliamps).toBeLessThanOrEqual(300);
   expect(report.warnings[0]).toMatchObject({
     code: 'limiter-active',
-    message: 'The limit of 300 mA dims "Signal" in 50 % of its frames.',
+    message: 'The limit of 300 mA dims "Signal" (50 % of its frames).',
   });
 });
 

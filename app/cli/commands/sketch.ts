@@ -38,8 +38,8 @@ export const sketch: Command = {
       if (myCodeIsLost(made.diagnostics)) await copyFile(file, `${file}.old`);
       await writeFile(file, text);
     });
-    const compile = await compileArguments(board, file);
     if (options.json) {
+      const compile = await compileArguments(board, file);
       printJson(terminal, { file, dataPins, buttonPins, compile, estimate });
     } else {
       terminal.print(`${file}\n`);
