@@ -1,11 +1,11 @@
 /** Pieces from files. */
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import { type Diagnostic, hasErrors } from '../../engine/diagnostic.ts';
+import { type Checked, type Diagnostic, hasErrors } from '../../engine/diagnostic.ts';
 import { prepareScore } from '../../engine/look/prepare.ts';
 import type { Score } from '../../engine/look/score.ts';
 import type { ChipName } from '../../engine/parts/chips.ts';
-import { loadPiece } from '../../engine/piece/load.ts';
+import { checkPiece, loadPiece } from '../../engine/piece/load.ts';
 import type { Piece } from '../../engine/piece/schema.ts';
 import { type FiledDiagnostic, faulty, wrongUsage } from './failure.ts';
 import type { Terminal } from './terminal.ts';
@@ -22,12 +22,17 @@ export async function examine(
   terminal: Terminal,
   board?: ChipName,
 ): Promise<{ score?: Score; diagnostics: readonly FiledDiagnostic[] }> {
-  const loaded = loadPiece(await readText(file, terminal));
+  const loaded = movedTo(board, loadPiece(await readText(file, terminal)));
   if (loaded.value === undefined) return { diagnostics: filed(file, loaded.diagnostics) };
-  const piece: Piece = board === undefined ? loaded.value : { ...loaded.value, board };
-  const { value, diagnostics } = prepareScore(piece);
+  const { value, diagnostics } = prepareScore(loaded.value);
   const all = filed(file, [...loaded.diagnostics, ...diagnostics]);
   return value === undefined ? { diagnostics: all } : { score: value, diagnostics: all };
+}
+
+/** Another chip has other pins, so that the piece must be checked again. */
+function movedTo(board: ChipName | undefined, loaded: Checked<Piece>): Checked<Piece> {
+  if (board === undefined || loaded.value === undefined || loaded.value.board === board) return loaded;
+  return checkPiece({ ...loaded.value, board });
 }
 
 /** The score of a piece, or a failure with all that is wrong with it. */

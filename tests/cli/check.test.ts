@@ -51,6 +51,18 @@ describe('check', () => {
     expect(output).toMatch(/ferrymans-hat\.piece\.json: fine\n$/);
   });
 
+  test('--board checks the pins of that board', async () => {
+    const [line] = lanterns.lines;
+    const onHost = { ...lanterns, board: 'host', lines: [{ ...line, pin: 40 }] };
+    const folder = folderWith('it.json', onHost);
+    expect((await run(['check', 'it.json'], folder)).exitCode).toBe(0);
+    const words = ['sketch', 'it.json', '--out', '.', '--json'];
+    expect((await run([...words, '--board', 'host'], folder)).exitCode).toBe(0);
+    const moved = await run([...words, '--board', 'atmega328p'], folder);
+    expect(moved.exitCode).toBe(1);
+    expect(jsonOf(moved).diagnostics[0]).toMatchObject({ path: 'lines[0].pin', severity: 'error' });
+  });
+
   test.each(['frames', 'power', 'press', 'sketch', 'rehearse'])(
     '%s of a bad piece tells the same and ends with 1',
     async (command) => {

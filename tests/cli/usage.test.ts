@@ -68,6 +68,12 @@ describe('wrong words end with 2 and, with --json, as diagnostics', () => {
     }
   });
 
+  test('a press on a piece without buttons', async () => {
+    const folder = folderWith('it.json', { ...lanterns, controls: {} });
+    const outcome = await run(['rehearse', 'it.json', '--press', '100:50', '--json'], folder);
+    expect([outcome.exitCode, codesOf(outcome)]).toEqual([2, ['no-button']]);
+  });
+
   test('an unknown look tells the looks there are', async () => {
     const folder = folderWith('it.json', lanterns);
     const { exitCode, output, errors } = await run(

@@ -67,7 +67,7 @@ test('P2 is the mean and the peak of the frames of every sample and look', () =>
   }
 });
 
-test('limiter-active tells the look and how often', () => {
+test('P4 limiter-active tells the look and how often', () => {
   const score = scoreWith({
     lines: [lineOf(10)],
     looks: blinking,
@@ -82,7 +82,7 @@ test('limiter-active tells the look and how often', () => {
   });
 });
 
-test('peak-near-limit from nine tenths of the limit on', () => {
+test('P4 peak-near-limit from nine tenths of the limit on', () => {
   const peakAt = (limitMilliamps: number) =>
     codes(
       scoreWith({
@@ -96,21 +96,21 @@ test('peak-near-limit from nine tenths of the limit on', () => {
   expect(peakAt(690)).not.toContain('peak-near-limit');
 });
 
-test('power-bank-may-switch-off below 60 mA, not with a keep-alive current and not on other supplies', () => {
+test('P4 power-bank-may-switch-off below 60 mA, not with a keep-alive current and not on other supplies', () => {
   const dark = (supply: PieceInput['supply']) => codes(scoreWith({ ...(supply ? { supply } : {}) }));
   expect(dark({})).toContain('power-bank-may-switch-off');
   expect(dark({ keepAliveMilliamps: 60 })).not.toContain('power-bank-may-switch-off');
   expect(dark({ volts: 3.7 })).not.toContain('power-bank-may-switch-off');
 });
 
-test('keep-alive-out-of-reach where all pixels together cannot draw it', () => {
+test('P4 keep-alive-out-of-reach where all pixels together cannot draw it', () => {
   const awake = (count: number) =>
     codes(scoreWith({ lines: [lineOf(count)], supply: { limitMilliamps: 1000, keepAliveMilliamps: 200 } }));
   expect(awake(3)).toContain('keep-alive-out-of-reach');
   expect(awake(4)).not.toContain('keep-alive-out-of-reach');
 });
 
-test('limit-below-rest where dark pixels use it up', () => {
+test('P4 limit-below-rest where dark pixels use it up', () => {
   const score = scoreWith({ lines: [lineOf(100)], looks: blinking, supply: { limitMilliamps: 80 } });
   expect(codes(score)).toContain('limit-below-rest');
   expect(new Set(frame(score, stillMoment(0, 0, 255)).drive)).toEqual(new Set([0]));

@@ -1,7 +1,7 @@
 import type { RehearsalReport } from '../../../codegen/rehearse/report.ts';
 import { printEvents } from '../../../engine/controls/press.ts';
 import { columns } from '../columns.ts';
-import { faulty } from '../failure.ts';
+import { faulty, wrongUsage } from '../failure.ts';
 import { filed, open } from '../files.ts';
 import { chipNamed, oneFile, readWords, wholeNumber } from '../options.ts';
 import { diagnosticsText, printJson } from '../tell.ts';
@@ -27,6 +27,9 @@ export const rehearse: Command = {
     const forMilliseconds = wholeNumber(options.for ?? '10000', 'for', 1, longestMs);
     const presses = options.press === undefined ? [] : options.press.split(',').map(pressOf);
     const { score } = await open(file, terminal, chosen);
+    if (presses.length > 0 && score.piece.controls.buttons.length === 0) {
+      throw wrongUsage('no-button', 'The piece has no button to press.', 'Leave --press out.');
+    }
     const { value: report, diagnostics } = await runRehearsal(score, {
       board: score.piece.board,
       forMilliseconds,
