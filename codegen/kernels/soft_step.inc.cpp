@@ -4,5 +4,5 @@ static int16_t soft_step(int16_t t) {
   if (t >= 16384) return 16384;
   const int16_t square = mul_q14(t, t);
   const int16_t value = (int16_t)(square + 2 * (square - mul_q14(square, t)));
-  return value > 16384 ? 16384 : value;
+  return value > 16384 ? (int16_t)16384 : value;
 }

@@ -54,16 +54,27 @@ export class Graph {
   add(type: IntType, a: Node, b: Node): Node {
     if (isConstant(a, 0)) return this.cast(type, b);
     if (isConstant(b, 0)) return this.cast(type, a);
+    if (a.op === 'const' && b.op !== 'const') return this.add(type, b, a);
+    // Modulo the type's size, (x + c) + d is x + (c + d).
+    if (b.op === 'const' && a.op === 'add' && a.type === type && a.b.op === 'const') {
+      return this.add(type, a.a, this.constant(type, a.b.value + b.value));
+    }
+    if (b.op === 'const' && a.op === 'sub' && a.type === type && a.b.op === 'const') {
+      return this.add(type, a.a, this.constant(type, b.value - a.b.value));
+    }
+    if (b.op === 'const' && b.value < 0 && a.type === type)
+      return this.sub(type, a, this.constant(type, -b.value));
     return this.make(type, { op: 'add', a, b }, range.addRange(a, b));
   }
 
   sub(type: IntType, a: Node, b: Node): Node {
     if (isConstant(b, 0)) return this.cast(type, a);
     if (a === b) return this.constant(type, 0);
-    // Readers see x + 3 rather than x - -3.
-    if (b.op === 'const' && b.value < 0 && -b.value <= rangeOf[b.type].max) {
-      return this.add(type, a, this.constant(b.type, -b.value));
-    }
+    // Modulo the type's size, a - (a - c) is c, and (a + c) - a is c.
+    if (b.op === 'sub' && b.a === a && b.type === type && range.fits(b.b, type)) return this.cast(type, b.b);
+    if (a.op === 'add' && a.a === b && a.type === type && range.fits(a.b, type)) return this.cast(type, a.b);
+    if (b.op === 'const' && b.value < 0 && a.type === type)
+      return this.add(type, a, this.constant(type, -b.value));
     return this.make(type, { op: 'sub', a, b }, range.subRange(a, b));
   }
 
@@ -138,6 +149,10 @@ export class Graph {
   less(a: Node, b: Node): Node {
     if (a.max < b.min) return this.constant('bool', 1);
     if (a.min >= b.max) return this.constant('bool', 0);
+    // b - c < b for what is above 0 and does not wrap.
+    const isBelow =
+      a.op === 'sub' && a.a === b && a.b.min > 0 && range.fits(range.subRange(a.a, a.b), a.type);
+    if (isBelow) return this.constant('bool', 1);
     return this.make('bool', { op: 'less', a, b }, rangeOf.bool);
   }
 

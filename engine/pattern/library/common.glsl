@@ -1,12 +1,14 @@
 // Functions that every pattern may call, in the pattern language itself.
 
+// One of the three colours of the rainbow: full for a third of the way round, none for another third.
+lowp float hue_part(lowp float position) {
+  lowp float distance_to_half = abs(fract(position) * 2.0 - 1.0);
+  return clamp(distance_to_half - 0.33333, 0.0, 0.33333) * 3.0;
+}
+
 // A colour of the rainbow: red at 0, green at 1/3, blue at 2/3, and round again.
 lowp vec3 hue(lowp float position) {
-  mediump float sixth = fract(position) * 6.0;
-  lowp float red = clamp(abs(sixth - 3.0) - 1.0, 0.0, 1.0);
-  lowp float green = clamp(2.0 - abs(sixth - 2.0), 0.0, 1.0);
-  lowp float blue = clamp(2.0 - abs(sixth - 4.0), 0.0, 1.0);
-  return vec3(red, green, blue);
+  return vec3(hue_part(position), hue_part(position - 0.33333), hue_part(position - 0.66667));
 }
 
 // Soft hills, 0 to 1: a value for each whole number, eased between neighbours.

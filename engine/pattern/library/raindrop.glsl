@@ -7,10 +7,10 @@ uniform mediump float period;
 uniform mediump float spacing;
 
 lowp vec3 light() {
-  mediump float far = distance(place, vec2(atX, atY));
-  mediump float rings = 1.0 / spacing;
-  lowp float wave = fract(far * rings - time / period);
+  lowp float half_way = length(place * 0.5 - vec2(atX, atY) * 0.5);
+  mediump float rings = 2.0 / spacing;
+  lowp float wave = fract(half_way * rings - time / period);
   lowp float crest = smoothstep(0.55, 0.85, wave) - smoothstep(0.85, 1.0, wave);
-  lowp float fading = clamp(1.2 - far * 0.5, 0.0, 1.0);
+  lowp float fading = clamp(1.2 - half_way, 0.0, 1.0);
   return mix(pool, ring, clamp(crest * fading, 0.0, 1.0));
 }
