@@ -4,12 +4,12 @@ import type { Piece, Run } from '../piece/schema.ts';
 import type { Layout, Pixel, Zone } from './layout.ts';
 import { zonePlaces } from './places.ts';
 import { pixelPlaces } from './shapes.ts';
-import { type Ground, type Selection, selectPixels } from './zones.ts';
+import { type Ground, type RunGround, type Selection, selectPixels } from './zones.ts';
 
 /** The layout of a piece that `loadPiece` has passed; or which of its zones cannot be had. */
 export function prepareLayout(piece: Piece): Checked<Layout> {
   const pixels: Pixel[] = [];
-  const runs = new Map<string, (number | undefined)[]>();
+  const runs = new Map<string, RunGround>();
   for (const [index, run] of piece.lines.flatMap((line) => line.runs).entries()) {
     runs.set(run.name, addRun(run, index, pixels));
   }
@@ -32,18 +32,24 @@ export function prepareLayout(piece: Piece): Checked<Layout> {
   return diagnostics.length > 0 ? { diagnostics } : { value: { pixels, zones }, diagnostics };
 }
 
-/** Appends the run's pixels; tells the address of each position, undefined where no zone may have it. */
-function addRun(run: Run, index: number, pixels: Pixel[]): (number | undefined)[] {
+/** Appends the run's pixels, and tells which of them zones may have. */
+function addRun(run: Run, index: number, pixels: Pixel[]): RunGround {
   const flat = pixelPlaces(run.flat);
   const worn = run.worn === undefined ? flat : pixelPlaces(run.worn);
   const removed = new Set(run.removed);
   const hidden = new Set(run.hidden);
-  return flat.map((place, position) => {
-    if (removed.has(position)) return undefined;
+  const addresses: number[] = [];
+  const positions: number[] = [];
+  for (const [position, place] of flat.entries()) {
+    if (removed.has(position)) continue;
     const isHidden = hidden.has(position);
+    if (!isHidden) {
+      addresses.push(pixels.length);
+      positions.push(position);
+    }
     pixels.push({ run: index, position, hidden: isHidden, flat: place, worn: worn[position]! });
-    return isHidden ? undefined : pixels.length - 1;
-  });
+  }
+  return { addresses, positions };
 }
 
 /** For sources of our own making, which have no faults. */

@@ -1,115 +1,146 @@
 /**
- * From the sources of a zone to its entries. Removed and hidden pixels are in no zone, and indices
- * count what is left, without gaps where a run or a range has some.
+ * From the source of a zone to its entries. Removed and hidden pixels are in no zone, and indices count
+ * what is left, without gaps where a run or a range has some.
  *
  * What the sources do to indices:
  * - `all`, `run`, `range`: 0, 1, 2 ... in data order; a range whose `first` is larger runs backwards.
- * - `stepped`: keeps the indices offset, offset + every, offset + 2 every ... and numbers them 0, 1, 2 ...
+ * - `stepped`: of the indices offset, offset + every, offset + 2 every ... it makes 0, 1, 2 ...
  * - `reversed`: index i becomes count - 1 - i.
  * - `union`: the indices of each part go on where those of the part before it ended.
- * - `twins`: each part keeps its own indices, so parts run side by side; count is that of the longest.
+ * - `twins`: each part keeps its own indices, so parts run side by side; the longest has the count.
  */
 import type { Diagnostic } from '../diagnostic.ts';
 import type { ZoneSource } from '../piece/schema.ts';
 import type { Zone, ZoneEntry } from './layout.ts';
 
-/** The zones that can be had without a source: everything, and the runs by name. */
+/** What sources are made from. */
 export interface Ground {
   /** Addresses of all visible pixels, in data order. */
   readonly all: readonly number[];
-  /** Address of each position of a run; undefined where the pixel is removed or hidden. */
-  readonly runs: ReadonlyMap<string, readonly (number | undefined)[]>;
+  readonly runs: ReadonlyMap<string, RunGround>;
 }
 
-/** Entries and their number of indices: a zone still without name and places. */
+export interface RunGround {
+  /** Addresses of the visible pixels, in data order, and the position in the run of each. */
+  readonly addresses: readonly number[];
+  readonly positions: readonly number[];
+}
+
+/** Entries in the order of their indices, twins side by side: a zone still without name and places. */
 export type Selection = Pick<Zone, 'entries' | 'count'>;
 
 export type Selected =
   | { readonly selection: Selection; readonly fault?: undefined }
   | { readonly selection?: undefined; readonly fault: Diagnostic };
 
-/** The pixels of a source; or why there are none: a run that does not exist, or a pixel chosen twice. */
+/**
+ * The pixels of a source whose runs exist, each once; or the first pixel that it takes twice.
+ * An unknown run has no pixels here: `piece/checks/zones.ts` reports it.
+ */
 export function selectPixels(source: ZoneSource, ground: Ground, path: string): Selected {
-  switch (source.kind) {
-    case 'all':
-      return { selection: inOrder(ground.all) };
-    case 'run':
-      return selectRange(source.run, 0, Number.POSITIVE_INFINITY, ground, path);
-    case 'range':
-      return selectRange(source.run, source.first, source.last, ground, path);
-    case 'stepped':
-      return mapSelection(selectPixels(source.of, ground, `${path}.of`), ({ entries }) => {
-        const kept = entries
-          .filter(({ index }) => index >= source.offset && (index - source.offset) % source.every === 0)
-          .map(({ pixel, index }) => ({ pixel, index: (index - source.offset) / source.every }));
-        return { entries: kept, count: countOf(kept) };
-      });
-    case 'reversed':
-      return mapSelection(selectPixels(source.of, ground, `${path}.of`), ({ entries, count }) => ({
-        entries: entries.map(({ pixel, index }) => ({ pixel, index: count - 1 - index })),
-        count,
-      }));
-    case 'union':
-      return join(source.of, ground, path, (joined, part) => joined + part.count);
-    case 'twins':
-      return join(source.of, ground, path, () => 0);
-  }
-}
-
-/** @param shift what is added to the indices of the part behind those of `count` indices */
-function join(
-  sources: readonly ZoneSource[],
-  ground: Ground,
-  path: string,
-  shiftBehind: (shift: number, part: Selection) => number,
-): Selected {
+  const { count, pixelsAt } = columns(source, ground);
   const entries: ZoneEntry[] = [];
   const taken = new Set<number>();
-  let shift = 0;
-  for (const [i, source] of sources.entries()) {
-    const partPath = `${path}.of[${i}]`;
-    const part = selectPixels(source, ground, partPath);
-    if (part.selection === undefined) return part;
-    for (const { pixel, index } of part.selection.entries) {
-      if (taken.has(pixel)) return { fault: twice(partPath) };
+  // However large the count: when every visible pixel is taken, the next column takes one twice.
+  for (let index = 0; index < count; index++) {
+    for (const pixel of pixelsAt(index)) {
+      if (taken.has(pixel)) return { fault: twice(pixel, ground, path) };
       taken.add(pixel);
-      entries.push({ pixel, index: index + shift });
+      entries.push({ pixel, index });
     }
-    shift = shiftBehind(shift, part.selection);
   }
-  return { selection: { entries, count: countOf(entries) } };
+  return { selection: { entries, count } };
 }
 
-function selectRange(run: string, first: number, last: number, ground: Ground, path: string): Selected {
-  const addresses = ground.runs.get(run);
-  if (addresses === undefined) {
-    const message = `There is no run "${run}".`;
+/**
+ * A source asked column by column, so that no list is built of what another source leaves out again:
+ * a zone costs what it holds, not what a hostile file makes it pass by.
+ */
+interface Columns {
+  readonly count: number;
+  /** One pixel or more for every index from 0 to count - 1. */
+  pixelsAt(index: number): readonly number[];
+}
+
+type SourceOf<Kind extends ZoneSource['kind']> = Extract<ZoneSource, { kind: Kind }>;
+
+const columnsOf: {
+  readonly [Kind in ZoneSource['kind']]: (source: SourceOf<Kind>, ground: Ground) => Columns;
+} = {
+  all: (_, ground) => inOrder(ground.all),
+
+  run: ({ run }, ground) => inOrder(ground.runs.get(run)?.addresses ?? []),
+
+  range({ run, first, last }, ground) {
+    const { addresses, positions } = ground.runs.get(run) ?? { addresses: [], positions: [] };
+    const from = firstAbove(positions, Math.min(first, last) - 1);
+    const count = firstAbove(positions, Math.max(first, last)) - from;
+    const at = (index: number) => addresses[first > last ? from + count - 1 - index : from + index]!;
+    return { count, pixelsAt: (index) => [at(index)] };
+  },
+
+  stepped({ of, every, offset }, ground) {
+    const { count, pixelsAt } = columns(of, ground);
     return {
-      fault: { code: 'run-unknown', severity: 'error', message, advice: 'Choose a run of the line.', path },
+      count: Math.max(0, Math.ceil((count - offset) / every)),
+      pixelsAt: (index) => pixelsAt(offset + index * every),
     };
+  },
+
+  reversed({ of }, ground) {
+    const { count, pixelsAt } = columns(of, ground);
+    return { count, pixelsAt: (index) => pixelsAt(count - 1 - index) };
+  },
+
+  union({ of }, ground) {
+    const parts = of.map((part) => columns(part, ground)).filter(({ count }) => count > 0);
+    const ends: number[] = [];
+    for (const { count } of parts) ends.push((ends.at(-1) ?? 0) + count);
+    return {
+      count: ends.at(-1) ?? 0,
+      pixelsAt(index) {
+        const part = firstAbove(ends, index);
+        return parts[part]!.pixelsAt(index - (ends[part - 1] ?? 0));
+      },
+    };
+  },
+
+  twins({ of }, ground) {
+    const parts = of.map((part) => columns(part, ground));
+    return {
+      count: Math.max(0, ...parts.map(({ count }) => count)),
+      pixelsAt: (index) => parts.flatMap((part) => (index < part.count ? part.pixelsAt(index) : [])),
+    };
+  },
+};
+
+function columns(source: ZoneSource, ground: Ground): Columns {
+  return columnsOf[source.kind](source as never, ground);
+}
+
+function inOrder(pixels: readonly number[]): Columns {
+  return { count: pixels.length, pixelsAt: (index) => [pixels[index]!] };
+}
+
+/** Position of the first of rising numbers that is greater than a value. */
+function firstAbove(rising: readonly number[], value: number): number {
+  let low = 0;
+  let high = rising.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (rising[middle]! > value) high = middle;
+    else low = middle + 1;
   }
-  const stretch = addresses.slice(Math.min(first, last), Math.max(first, last) + 1);
-  if (first > last) stretch.reverse();
-  return { selection: inOrder(stretch.filter((pixel) => pixel !== undefined)) };
+  return low;
 }
 
-function inOrder(pixels: readonly number[]): Selection {
-  return { entries: pixels.map((pixel, index) => ({ pixel, index })), count: pixels.length };
-}
-
-function mapSelection(selected: Selected, change: (selection: Selection) => Selection): Selected {
-  return selected.selection === undefined ? selected : { selection: change(selected.selection) };
-}
-
-function countOf(entries: readonly ZoneEntry[]): number {
-  return entries.reduce((count, { index }) => Math.max(count, index + 1), 0);
-}
-
-function twice(path: string): Diagnostic {
+function twice(pixel: number, ground: Ground, path: string): Diagnostic {
+  const [name, run] = [...ground.runs].find(([, { addresses }]) => addresses.includes(pixel))!;
+  const position = run.positions[run.addresses.indexOf(pixel)];
   return {
     code: 'zone-pixel-twice',
     severity: 'error',
-    message: 'A pixel comes twice in this zone.',
+    message: `The pixel at position ${position} of the run "${name}" comes twice in this zone.`,
     advice: 'Choose parts that do not overlap; a pixel has one index in a zone.',
     path,
   };

@@ -121,7 +121,7 @@ rules('zones', [
   [
     'a pixel twice',
     { zones: [zone('z', { kind: 'union', of: [all, { kind: 'range', run: 'rail', first: 2, last: 2 }] })] },
-    'zone-pixel-twice zones[0].source.of[1]',
+    'zone-pixel-twice zones[0].source',
   ],
   [
     'without pixels',
