@@ -16,7 +16,7 @@ export function printHostBundle(scores: readonly Score[]): string {
     const driver = driverFor('host', line.part, [line.pin])!;
     return planSketch({ score, chip: 'host', driver, bundled: true });
   });
-  const features = { eased: plans.some((plan) => plan.features.eased) };
+  const features = { eased: true, clips: true };
   return [
     printPreamble({ ...plans[0]!, features }),
     '#include <stdlib.h>\n',

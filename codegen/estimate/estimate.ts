@@ -100,8 +100,12 @@ function estimateFlash(plan: Plan): number {
   const { features, score, tables, helpers, functions } = plan;
   const has = (name: keyof typeof bytes & string) => (features[name] ? bytes[name] : 0);
   const blends = ['normal', 'multiply', 'screen', 'darken', 'lighten', 'plusLighter'];
-  const programs = new Map(score.looks.flatMap((look, at) => look.clips.map((clip, i) => [plan.clipNames[at]![i]!, clip])));
-  const patterns = [...programs.values()].map((clip) => sumOf(inOrder(clip.program.levels).map(costOf)).bytes);
+  const programs = new Map(
+    score.looks.flatMap((look, at) => look.clips.map((clip, i) => [plan.clipNames[at]![i]!, clip])),
+  );
+  const patterns = [...programs.values()].map(
+    (clip) => sumOf(inOrder(clip.program.levels).map(costOf)).bytes,
+  );
   return (
     bytes.everySketch +
     has('dissolve') +

@@ -5,13 +5,10 @@ import type { Features } from '../player/select.ts';
 const bytes = {
   /** `struct Moment`: three uint32_t and six uint8_t. */
   moment: 18,
-  lookClock: 15,
-  lookTime: 9,
+  loop: 6,
   /** `steady_ms`, `raw`, `down`; with gestures `phase_ms` and `phase` too. */
   button: 3,
   buttonWithGestures: 6,
-  /** `uptime_ms` and `brightness`, and one each for blackout and pause. */
-  player: 5,
   /** `picture_changed`, `last_millis`, `credit_us`, `sent_us`. */
   clock: 13,
 };
@@ -22,12 +19,9 @@ export function sketchRamBytes(score: Score, features: Features): number {
   const looksAtOnce = features.dissolve ? 2 : 1;
   const button = features.gestures ? bytes.buttonWithGestures : bytes.button;
   return (
-    looksAtOnce * (frame + bytes.lookClock + bytes.lookTime) +
+    looksAtOnce * (frame + 2 * bytes.loop) +
     score.piece.controls.buttons.length * button +
-    bytes.moment +
-    bytes.player +
-    Number(features.blackout) +
-    Number(features.pause) +
+    2 * bytes.moment +
     bytes.clock
   );
 }

@@ -15,7 +15,8 @@ export function checkRoom(chip: ChipName, estimate: Estimate, tableBytes: number
       code: 'too-little-ram',
       severity: 'error',
       message: `The sketch needs ${estimate.ramBytes} bytes of RAM and ${reservedRamBytes} for its stack; ${title} has ${ramBytes}.`,
-      advice: 'Use fewer pixels, let no look dissolve (that halves the need), or choose a chip with more RAM.',
+      advice:
+        'Use fewer pixels, let no look dissolve (that halves the need), or choose a chip with more RAM.',
     });
   }
   if (flashBytes === null) return diagnostics;

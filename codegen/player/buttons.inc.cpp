@@ -1,12 +1,14 @@
 // ---- Buttons: from a bouncing contact to an action
 
+static Button buttons[BUTTON_COUNT];
+
 //? brightnessStep
 // The next brighter step, or the first one after the brightest.
 static uint8_t next_brightness() {
   uint8_t next = 0;
   for (uint8_t number = 0; number < sizeof BRIGHTNESS_STEPS; number++) {
     const uint8_t step = READ_8(BRIGHTNESS_STEPS[number]);
-    if (step > player.brightness && (next == 0 || step < next)) next = step;
+    if (step > live.brightness && (next == 0 || step < next)) next = step;
   }
   return next > 0 ? next : READ_8(BRIGHTNESS_STEPS[0]);
 }
@@ -16,8 +18,8 @@ static void act(uint8_t action) {
   if (action == DO_NOTHING) return;
   picture_changed = true;
 //? blackout
-  if (player.blackout) {  // first of all somebody wants the light back
-    player.blackout = false;
+  if (live.blackout) {  // first of all somebody wants the light back
+    live.blackout = false;
 //? host
     tell(TOLD_BLACKOUT, false);
 //.
@@ -26,12 +28,12 @@ static void act(uint8_t action) {
 //.
 //? nextLook
   if (action == DO_NEXT_LOOK) {
-    enter_look(player.now.look + 1 == LOOK_COUNT ? 0 : (uint8_t)(player.now.look + 1));
+    enter_look(live.look + 1 == LOOK_COUNT ? 0 : (uint8_t)(live.look + 1));
   }
 //.
 //? previousLook
   if (action == DO_PREVIOUS_LOOK) {
-    enter_look(player.now.look == 0 ? LOOK_COUNT - 1 : (uint8_t)(player.now.look - 1));
+    enter_look(live.look == 0 ? LOOK_COUNT - 1 : (uint8_t)(live.look - 1));
   }
 //.
 //? goToLook
@@ -40,17 +42,17 @@ static void act(uint8_t action) {
 //? brightnessStep
   if (action == DO_BRIGHTNESS_STEP) {
 //? host
-    const uint8_t before = player.brightness;
+    const uint8_t before = live.brightness;
 //.
-    player.brightness = next_brightness();
+    live.brightness = next_brightness();
 //? host
-    if (player.brightness != before) tell(TOLD_BRIGHTNESS, player.brightness);
+    if (live.brightness != before) tell(TOLD_BRIGHTNESS, live.brightness);
 //.
   }
 //.
 //? blackout
   if (action == DO_BLACKOUT) {
-    player.blackout = true;
+    live.blackout = true;
 //? host
     tell(TOLD_BLACKOUT, true);
 //.
@@ -58,9 +60,9 @@ static void act(uint8_t action) {
 //.
 //? pause
   if (action == DO_PAUSE) {
-    player.paused = !player.paused;
+    live.paused = !live.paused;
 //? host
-    tell(TOLD_PAUSE, player.paused);
+    tell(TOLD_PAUSE, live.paused);
 //.
   }
 //.
@@ -119,7 +121,7 @@ static void went_up(Button &button, uint8_t number) {
 
 //.
 static void watch_button(uint8_t number, bool raw) {
-  Button &button = player.buttons[number];
+  Button &button = buttons[number];
 //? gestures
   const bool changed = debounce(button, raw);
   wait_on(button, number);

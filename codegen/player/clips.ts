@@ -5,6 +5,7 @@ import type { ParameterValue } from '../../engine/piece/schema.ts';
 import type { PrintedProgram } from '../print/program.ts';
 import { keyedLocal, keyedReads } from './keyed.ts';
 import type { Features } from './select.ts';
+import { spanZone } from './spans.ts';
 import type { Tables } from './tables.ts';
 import { commentLines, plain, quoted } from './text.ts';
 
@@ -73,7 +74,7 @@ function placesTable({ clip, tables }: ClipWork): string {
     prefix: 'places',
     name: clip.zone.name,
     type: 'int16_t',
-    values: clip.zone.places,
+    values: spanZone(clip.zone).places,
     comment: `Where the pixels of zone ${quoted(clip.zone.name)} sit: x and y of each, -16384 to 16384.`,
   });
 }

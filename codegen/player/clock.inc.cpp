@@ -6,9 +6,9 @@ static uint32_t credit_us;
 // Everything that can happen in a millisecond, in this order: time, then the buttons.
 // Bit b of `raw_down` says whether button b is pressed at this moment.
 static void one_millisecond(uint8_t raw_down) {
-  player.uptime_ms++;
+  live.uptime_ms++;
 //? pause
-  if (!player.paused) advance_looks();
+  if (!live.paused) advance_looks();
 //.
 //? !pause
   advance_looks();

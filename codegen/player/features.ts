@@ -29,7 +29,6 @@ export function featuresOf(score: Score, needs: PatternNeeds, target: 'chip' | '
     ratio: needs.turn || keyed.length > 0,
     clips: clips.length > 0,
     fades: clips.some(hasFade),
-    ordinary: clips.some((clip) => !clip.endless),
     endless: clips.some((clip) => clip.endless),
     dissolve: looks.some((look) => look.dissolveMilliseconds > 0),
     moveOn: looks.some((look) => look.moveOn !== undefined),
@@ -47,6 +46,7 @@ export function featuresOf(score: Score, needs: PatternNeeds, target: 'chip' | '
     darken: clips.some((clip) => clip.blend === 'darken'),
     lighten: clips.some((clip) => clip.blend === 'lighten'),
     plusLighter: clips.some((clip) => clip.blend === 'plus-lighter'),
+    equalCurrents: new Set(score.current.channelTenths).size === 1,
     balance: score.output.balance.some((balance) => balance !== 256),
     keepAlive: score.output.keepAliveThreshold > 0,
   };

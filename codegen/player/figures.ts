@@ -22,15 +22,19 @@ export function printFigures(plan: Plan): string {
     '// Currents in tenths of a milliamp: the chip, a dark pixel, and each colour of a pixel at its fullest.',
     `constexpr uint32_t CHIP_TENTHS = ${current.chipTenths};`,
     `constexpr uint32_t DARK_TENTHS = ${current.quiescentTenths};`,
-    `constexpr uint32_t RED_TENTHS = ${red};`,
-    `constexpr uint32_t GREEN_TENTHS = ${green};`,
-    `constexpr uint32_t BLUE_TENTHS = ${blue};`,
+    ...(features.equalCurrents === true
+      ? [`constexpr uint32_t COLOUR_TENTHS = ${red};`]
+      : [
+          `constexpr uint32_t RED_TENTHS = ${red};`,
+          `constexpr uint32_t GREEN_TENTHS = ${green};`,
+          `constexpr uint32_t BLUE_TENTHS = ${blue};`,
+        ]),
     'constexpr uint32_t BASE_TENTHS = CHIP_TENTHS + PIXEL_COUNT * DARK_TENTHS;',
     '',
     '// What light may draw beside that, in 1/2550 mA: one step of one colour is its current in tenths.',
     'constexpr uint32_t LIMIT_TENTHS = LIMIT_MILLIAMPS * 10UL;',
     'constexpr uint32_t LIGHT_ALLOWANCE = LIMIT_TENTHS > BASE_TENTHS ? (LIMIT_TENTHS - BASE_TENTHS) * 255 : 0;',
-    ...(features.keepAlive === true ? keepAliveLines : []),
+    ...(features.keepAlive === true ? keepAliveLines(features.equalCurrents === true) : []),
     '',
     'static uint8_t frame[FRAME_BYTES];  // red, green, blue of each pixel; in the end what it is sent',
     features.dissolve === true && 'static uint8_t leaving_frame[FRAME_BYTES];',
@@ -38,10 +42,10 @@ export function printFigures(plan: Plan): string {
   return `${alignComments(lines.filter((line) => line !== false)).join('\n')}\n`;
 }
 
-const keepAliveLines = [
+const keepAliveLines = (equalCurrents: boolean) => [
   'constexpr uint32_t KEEP_ALIVE_TENTHS = KEEP_ALIVE_MILLIAMPS * 10UL;',
   'constexpr uint32_t KEEP_ALIVE_CURRENT = KEEP_ALIVE_TENTHS > BASE_TENTHS ? (KEEP_ALIVE_TENTHS - BASE_TENTHS) * 255 : 0;',
-  'constexpr uint32_t STEP_CURRENT = PIXEL_COUNT * (RED_TENTHS + GREEN_TENTHS + BLUE_TENTHS);',
+  `constexpr uint32_t STEP_CURRENT = PIXEL_COUNT * ${equalCurrents ? '3 * COLOUR_TENTHS' : '(RED_TENTHS + GREEN_TENTHS + BLUE_TENTHS)'};`,
   'constexpr uint8_t KEEP_ALIVE_DRIVE = KEEP_ALIVE_CURRENT > 255 * STEP_CURRENT',
   '                                         ? 255',
   '                                         : (uint8_t)((KEEP_ALIVE_CURRENT + STEP_CURRENT - 1) / STEP_CURRENT);',

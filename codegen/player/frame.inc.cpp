@@ -1,39 +1,28 @@
 // ---- A frame: drawn from `shown` alone
 
-static LookTime drawn;
+static Loop shown_loop;
 //? dissolve
-static LookTime drawn_leaving;
+static Loop shown_leaving_loop;
 //.
-
-static LookTime at_tick(const LookClock &clock) {
-  const LookTime time = {clock.ms - clock.since_tick, clock.tick_loop_ms, clock.look};
-  return time;
-}
 
 static void take_moment() {
   picture_changed = false;
-  shown.ms = player.now.ms;
-  shown.uptime_ms = player.uptime_ms;
-  shown.look = player.now.look;
-  shown.brightness = player.brightness;
-//? blackout
-  shown.blackout = player.blackout;
-//.
-//? pause
-  shown.paused = player.paused;
-//.
-  drawn = at_tick(player.now);
-  shown.leaving_look = NO_LOOK;
 //? dissolve
-  shown.leaving_ms = 0;
-  shown.leaving_mix = 0;
-  if (player.leaving.look != NO_LOOK) {
-    shown.leaving_look = player.leaving.look;
-    shown.leaving_ms = player.leaving.ms;
-    shown.leaving_mix = (uint8_t)(player.now.ms * 255 / READ_16(LOOKS[player.now.look].dissolve_ms));
-    drawn_leaving = at_tick(player.leaving);
+  if (live.leaving_look != NO_LOOK) {
+    live.leaving_mix = (uint8_t)(live.ms * 255 / READ_16(LOOKS[live.look].dissolve_ms));
   }
+  shown_leaving_loop = leaving_loop;
 //.
+  shown_loop = live_loop;
+  shown = live;
+}
+
+// Draws a look as it was at its latest tick. A loop may be shorter than a tick.
+static void draw_at_tick(uint8_t look, uint32_t ms, const Loop &loop) {
+  LookTime now = {ms - loop.since_tick, loop.ms, look};
+  while (now.loop_ms < loop.since_tick) now.loop_ms += length_of(look);
+  now.loop_ms -= loop.since_tick;
+  draw_look(now);
 }
 
 static void clear_frame() {
@@ -45,12 +34,12 @@ static void draw_levels() {
   if (shown.blackout) return;
 //? dissolve
   if (shown.leaving_look != NO_LOOK) {
-    draw_look(drawn_leaving);
+    draw_at_tick(shown.leaving_look, shown.leaving_ms, shown_leaving_loop);
     for (uint16_t at = 0; at < FRAME_BYTES; at++) leaving_frame[at] = frame[at];
     clear_frame();
   }
 //.
-  draw_look(drawn);
+  draw_at_tick(shown.look, shown.ms, shown_loop);
 //? dissolve
   if (shown.leaving_look != NO_LOOK) {
     for (uint16_t at = 0; at < FRAME_BYTES; at++) {

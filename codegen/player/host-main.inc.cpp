@@ -26,18 +26,17 @@ static int index_of(const char *name, const char *const *names, int count) {
   return -1;
 }
 
-static LookTime time_of(uint8_t look, uint32_t ms) {
-  const uint32_t tick_ms = ms - ms % TICK_MS;
-  const LookTime time = {tick_ms, tick_ms % length_of(look), look};
-  return time;
+static Loop loop_at(uint8_t look, uint32_t ms) {
+  const Loop loop = {ms % length_of(look), (uint16_t)(ms % TICK_MS)};
+  return loop;
 }
 
 // Any moment at all, whether the buttons can bring it about or not.
 static void draw_moment(const Moment &moment) {
   shown = moment;
-  drawn = time_of(moment.look, moment.ms);
+  shown_loop = loop_at(moment.look, moment.ms);
 //? dissolve
-  if (moment.leaving_look != NO_LOOK) drawn_leaving = time_of(moment.leaving_look, moment.leaving_ms);
+  if (moment.leaving_look != NO_LOOK) shown_leaving_loop = loop_at(moment.leaving_look, moment.leaving_ms);
 //.
   draw_frame();
 }
@@ -133,7 +132,7 @@ static int play_script(int argc, char **argv) {
   }
   desk_millis = (uint32_t)start;
   last_millis = desk_millis;
-  player.uptime_ms = desk_millis;
+  live.uptime_ms = desk_millis;
   start_player();
   unsigned ms = 0;
   char line[256];

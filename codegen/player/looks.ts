@@ -112,17 +112,27 @@ function actionText(plan: Plan, action: Button['press']): string {
   return `DO_GO_TO + ${plan.lookNames[look]}`;
 }
 
-/** The `switch` of the looks. */
+/** The `switch` of the looks: what each shows, one line a clip. */
 export function printLookSwitch(plan: Plan): string {
-  const cases = plan.score.looks.flatMap((look, index) => [
-    `    case ${plan.lookNames[index]}:  // ${quoted(look.name)}`,
-    ...look.clips.map((clip, at) => `      ${callText(plan, clip, plan.clipNames[index]![at]!)}`),
-    '      break;',
-  ]);
+  const cases = plan.score.looks.flatMap((look, index) => {
+    const head = `    case ${plan.lookNames[index]}:`;
+    if (look.clips.length === 0) return [`${head}  // ${quoted(look.name)}: dark`, '      break;'];
+    const rows = look.clips.map((clip, at) => clipCells(plan, clip, plan.clipNames[index]![at]!));
+    return [
+      `${head} {  // ${quoted(look.name)}`,
+      '      static const ClipPlan clips[] IN_FLASH = {',
+      ...alignCells(rows).map((row) => `        {${row}},`),
+      '      };',
+      '      play(clips, COUNT_OF(clips), now);',
+      '      break;',
+      '    }',
+    ];
+  });
   return [
-    '// What each look shows: its clips, the bottom one first, each with its times in milliseconds since the look',
-    '// (or its present loop) began.',
-    ...callLegend(plan),
+    '// What each look shows: its clips, the bottom one first.',
+    ...(plan.features.clips
+      ? [`// Clip, starts, lasts${plan.features.fades ? ', fades in, fades out' : ''}, opacity.`]
+      : []),
     'static void draw_look(const LookTime &now) {',
     '  switch (now.look) {',
     ...cases,
@@ -132,25 +142,23 @@ export function printLookSwitch(plan: Plan): string {
   ].join('\n');
 }
 
-function callLegend(plan: Plan): string[] {
-  const { fades, ordinary, endless } = plan.features;
-  return [
-    ...(ordinary
-      ? [`//   play(clip, now, starts, lasts, ${fades ? 'fade in, fade out, ' : ''}opacity 0 to 255)`]
-      : []),
-    ...(endless
-      ? [
-          `//   play_endless(clip, now, starts, ${fades ? 'fade in, ' : ''}opacity): counts on over all loops of the look`,
-        ]
-      : []),
-  ];
+function clipCells(plan: Plan, clip: ScoredClip, name: string): string[] {
+  const { startMilliseconds, lengthMilliseconds, fadeInMilliseconds, fadeOutMilliseconds, opacity } = clip;
+  // An endless clip has no end that it could fade out towards.
+  const fades = [fadeInMilliseconds, clip.endless ? 0 : fadeOutMilliseconds];
+  const lasts = clip.endless ? 'ENDLESS' : lengthMilliseconds;
+  return [name, startMilliseconds, lasts, ...(plan.features.fades ? fades : []), opacity].map(String);
 }
 
-function callText(plan: Plan, clip: ScoredClip, name: string): string {
-  const fades = plan.features.fades;
-  const { startMilliseconds, lengthMilliseconds, fadeInMilliseconds, fadeOutMilliseconds, opacity } = clip;
-  const times = clip.endless
-    ? [startMilliseconds, ...(fades ? [fadeInMilliseconds] : [])]
-    : [startMilliseconds, lengthMilliseconds, ...(fades ? [fadeInMilliseconds, fadeOutMilliseconds] : [])];
-  return `${clip.endless ? 'play_endless' : 'play'}(${[name, 'now', ...times, opacity].join(', ')});`;
+/** Cells with a comma between; the first column to the left, numbers to the right. */
+function alignCells(rows: readonly (readonly string[])[]): string[] {
+  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
+  return rows.map((row) =>
+    row
+      .map((cell, column) =>
+        column === 0 ? `${cell},`.padEnd(widths[0]! + 1) : `${cell.padStart(widths[column]!)},`,
+      )
+      .join(' ')
+      .replace(/,$/, ''),
+  );
 }

@@ -61,6 +61,12 @@ static void levels_to_drive() {
 
 // What the light in the frame draws, in 1/2550 mA.
 static uint32_t light_current() {
+//? equalCurrents
+  uint32_t sum = 0;
+  for (uint16_t at = 0; at < FRAME_BYTES; at++) sum += frame[at];
+  return sum * COLOUR_TENTHS;
+//.
+//? !equalCurrents
   uint32_t red = 0;
   uint32_t green = 0;
   uint32_t blue = 0;
@@ -70,6 +76,7 @@ static uint32_t light_current() {
     blue += frame[at + BLUE_AT];
   }
   return red * RED_TENTHS + green * GREEN_TENTHS + blue * BLUE_TENTHS;
+//.
 }
 
 // Dims the whole frame if it would draw more than LIMIT_MILLIAMPS. It looks at the very frame it dims.

@@ -1,16 +1,16 @@
 /** What one sketch contains, before any of it is text: names given, patterns printed, features known. */
 
-import { type HelperName, printKernels } from '../kernels/kernels.ts';
 import type { Zone } from '../../engine/layout/layout.ts';
 import type { Score, ScoredClip } from '../../engine/look/score.ts';
 import type { ChipName } from '../../engine/parts/chips.ts';
 import type { Driver } from '../drivers/driver.ts';
+import { type HelperName, printKernels } from '../kernels/kernels.ts';
 import { Names } from '../names.ts';
 import { printProgram } from '../print/program.ts';
 import { clipComment, printClipBody } from './clips.ts';
 import { featuresOf } from './features.ts';
 import type { Features } from './select.ts';
-import { spansOf } from './spans.ts';
+import { spanZone } from './spans.ts';
 import { Tables } from './tables.ts';
 import { quoted } from './text.ts';
 
@@ -96,7 +96,7 @@ export function planSketch({ score, chip, driver, bundled = false }: PlanRequest
 }
 
 function zoneTable(zone: Zone, tables: Tables): string {
-  const spans = spansOf(zone.entries);
+  const { spans } = spanZone(zone);
   return tables.takeRows({
     prefix: 'zone',
     name: zone.name,

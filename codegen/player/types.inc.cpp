@@ -1,4 +1,4 @@
-// What is on the pixels: everything that a frame depends on. Filled right before a frame is drawn.
+// Everything that a frame depends on.
 struct Moment {
   uint32_t ms;          // since the look was entered
   uint32_t uptime_ms;   // since power-up
@@ -10,15 +10,12 @@ struct Moment {
   uint8_t leaving_look;  // NO_LOOK: none
   uint8_t leaving_mix;   // how far the new look has come; 255 would be all the way
 };
-extern Moment shown;
+extern Moment shown;  // what is on the pixels, or about to be
 
-// How far a look has come. It advances with every millisecond; frames are drawn for its ticks.
-struct LookClock {
-  uint32_t ms;            // since the look was entered
-  uint32_t loop_ms;       // since its present loop began
-  uint32_t tick_loop_ms;  // the same at the latest tick
+// Where a look stands in its present loop, and since its latest tick, in milliseconds.
+struct Loop {
+  uint32_t ms;
   uint16_t since_tick;
-  uint8_t look;
 };
 
 // A look at one of its ticks: what a frame is drawn from.
@@ -42,6 +39,24 @@ struct Passage {
   uint8_t amount;  // opacity and fades together, 255: it covers
 };
 typedef void DrawClip(const Passage &clip);
+//? clips
+
+// A clip of a look. Times are milliseconds since the look, or its present loop, began.
+struct ClipPlan {
+  DrawClip *draw;
+  uint32_t starts_ms;
+  uint32_t lasts_ms;
+//? fades
+  uint32_t fade_in_ms;
+  uint32_t fade_out_ms;
+//.
+  uint8_t opacity;  // 0 to 255
+};
+//? endless
+// Lasts as long as the look, and counts on over all its loops.
+constexpr uint32_t ENDLESS = 0xffffffff;
+//.
+//.
 
 // A zone is a list of spans: `count` pixels, evenly spaced on the line and in the zone's own numbering.
 struct Span {
@@ -94,41 +109,8 @@ struct Button {
 };
 //.
 
-struct Player {
-  uint32_t uptime_ms;
-  LookClock now;
-//? dissolve
-  LookClock leaving;
-//.
-  uint8_t brightness;
-//? blackout
-  bool blackout;
-//.
-//? pause
-  bool paused;
-//.
-//? buttons
-  Button buttons[BUTTON_COUNT];
-//.
-};
-
 // What stands further below.
-//? ordinary
-//? fades
-static void play(DrawClip *draw, const LookTime &now, uint32_t starts_ms, uint32_t lasts_ms,
-                 uint32_t fade_in_ms, uint32_t fade_out_ms, uint8_t opacity);
-//.
-//? !fades
-static void play(DrawClip *draw, const LookTime &now, uint32_t starts_ms, uint32_t lasts_ms, uint8_t opacity);
-//.
-//.
-//? endless
-//? fades
-static void play_endless(DrawClip *draw, const LookTime &now, uint32_t starts_ms, uint32_t fade_in_ms,
-                         uint8_t opacity);
-//.
-//? !fades
-static void play_endless(DrawClip *draw, const LookTime &now, uint32_t starts_ms, uint8_t opacity);
-//.
+//? clips
+static void play(const ClipPlan *clips, uint8_t count, const LookTime &now);
 //.
 void enter_look(uint8_t look);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Span, spansOf } from '../../codegen/player/spans.ts';
+import { type Span, spansOf, spanZone } from '../../codegen/player/spans.ts';
 
 const entriesOf = (spans: readonly Span[]) =>
   spans.flatMap(({ count, pixel, pixelStep, index, indexStep }) =>
@@ -19,6 +19,20 @@ describe('zones as spans', () => {
       { count: 1, pixel: 5, pixelStep: 0, index: 2, indexStep: 0 },
     ]);
     expect(spansOf([])).toEqual([]);
+  });
+
+  it('S9 draws twins run by run, each pixel with its own place', () => {
+    const entries = Array.from({ length: 6 }, (_, i) => [
+      { pixel: i, index: i },
+      { pixel: 20 - i, index: i },
+    ]).flat();
+    const places = Int16Array.from(entries.flatMap(({ pixel, index }) => [pixel * 100, index]));
+    const { spans, places: spanned } = spanZone({ name: 'brim', count: 6, entries, places });
+    expect(spans).toEqual([
+      { count: 6, pixel: 0, pixelStep: 1, index: 0, indexStep: 1 },
+      { count: 6, pixel: 15, pixelStep: 1, index: 5, indexStep: -1 },
+    ]);
+    expect(spanned).toEqual(entriesOf(spans).flatMap(({ pixel, index }) => [pixel * 100, index]));
   });
 
   it('S9 gives back the entries in their order, whatever they are (seed 17)', () => {
