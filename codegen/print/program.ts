@@ -40,7 +40,10 @@ export interface PrintedProgram {
  */
 export function printProgram(program: ClipProgram, tables: TableTaker): PrintedProgram {
   const kernels = new Set<HelperName>();
-  const { frame, pixel } = schedule(program.levels, (node) => program.names.has(node));
+  const { frame, pixel } = schedule(program.levels, {
+    nesting: 5,
+    keep: (node) => program.names.has(node),
+  });
   const names = new Map<Node, Expression>();
   const locals = new LocalNames();
   const context: Context = {

@@ -120,7 +120,7 @@ function unspecialised(what: string): never {
 
 /** The body of a DrawProgram. */
 export function printJavaScript({ levels }: ClipProgram): string {
-  const { frame, pixel } = schedule(levels);
+  const { frame, pixel } = schedule(levels, { nesting: 12 });
   const names = new Map<Node, string>();
   const emit: Emit = (node) => names.get(node) ?? emitHere(node);
   const emitHere: Emit = (node) => (emitters[node.op] as (node: Node, emit: Emit) => string)(node, emit);

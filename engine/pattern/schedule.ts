@@ -8,16 +8,17 @@ export interface Schedule {
   readonly isVariable: (node: Node) => boolean;
 }
 
-/** An expression nested deeper than this is hard to read, and thousands deep no parser takes it. */
-const mostNesting = 12;
 
 const isLeaf = (node: Node) => operandsOf(node).length === 0;
 
 /**
  * A node becomes a variable if it is used twice, if it is used for every pixel but changes only with the
- * frame, if `keep` asks for it (it has a name), or if its expression would grow too deep.
+ * frame, if `keep` asks for it (it has a name), or if its expression would nest deeper than `nesting`.
  */
-export function schedule(roots: readonly Node[], keep: (node: Node) => boolean = () => false): Schedule {
+export function schedule(
+  roots: readonly Node[],
+  { nesting, keep = () => false }: { readonly nesting: number; readonly keep?: (node: Node) => boolean },
+): Schedule {
   const nodes = inOrder(roots);
   const uses = new Map<Node, number>();
   const crosses = new Set<Node>();
@@ -38,7 +39,7 @@ export function schedule(roots: readonly Node[], keep: (node: Node) => boolean =
     const depth =
       1 + Math.max(0, ...operandsOf(node).map((one) => (variables.has(one) ? 0 : (depths.get(one) ?? 0))));
     depths.set(node, depth);
-    if (uses.get(node)! > 1 || crosses.has(node) || keep(node) || depth > mostNesting) variables.add(node);
+    if (uses.get(node)! > 1 || crosses.has(node) || keep(node) || depth > nesting) variables.add(node);
   }
   const chosen = nodes.filter((node) => variables.has(node));
   return {
