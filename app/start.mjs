@@ -1,0 +1,32 @@
+// `npm start`: installs what is missing, builds the page, serves it, and prints its address last.
+// Only Node's own modules until the packages are there.
+import { spawnSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { servePage } from './serve.mjs';
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '..');
+
+function run(command, args) {
+  const windows = process.platform === 'win32';
+  const { status } = spawnSync(command, args, { cwd: root, stdio: 'inherit', shell: windows });
+  if (status !== 0) process.exit(status ?? 1);
+}
+
+// npm writes this file when an installation is complete.
+if (!existsSync(join(root, 'node_modules/.package-lock.json'))) run('npm', ['ci']);
+run(process.execPath, [join(root, 'node_modules/vite/bin/vite.js'), 'build', '--logLevel', 'warn']);
+
+const port = process.env.PORT === undefined ? null : Number(process.env.PORT);
+if (port !== null && !(Number.isInteger(port) && port >= 0 && port <= 65_535)) {
+  console.error(`PORT is "${process.env.PORT}"; it should be a number from 0 to 65535.`);
+  process.exit(2);
+}
+try {
+  const address = await servePage(join(root, 'dist'), port);
+  console.log(`Weftlight is ready: ${address}`);
+} catch (error) {
+  console.error(`The page cannot be served: ${error.message}`);
+  process.exit(1);
+}

@@ -1,0 +1,76 @@
+/** Files in and out: samples, the maker's own, and what is handed back. */
+import type { Diagnostic } from '../../../engine/diagnostic.ts';
+import type { Piece } from '../../../engine/piece/schema.ts';
+import type { Session } from './session.ts';
+
+/** Nothing a maker draws comes near; a film dropped by mistake should not be read into memory. */
+const mostBytes = 20_000_000;
+
+const sampleTexts = import.meta.glob<string>('../../../samples/*.piece.json', {
+  query: '?raw',
+  import: 'default',
+});
+
+export interface Sample {
+  readonly fileName: string;
+  /** From the file's name: `Ferrymans hat`. */
+  readonly title: string;
+  readonly load: () => Promise<string>;
+}
+
+export const samples: readonly Sample[] = Object.entries(sampleTexts).map(([path, load]) => {
+  const fileName = path.split('/').at(-1)!;
+  const words = fileName.replace('.piece.json', '').replaceAll('-', ' ');
+  return { fileName, title: words.charAt(0).toUpperCase() + words.slice(1), load };
+});
+
+export async function openSample(session: Session, sample: Sample): Promise<void> {
+  await session.open(sample.fileName, await sample.load());
+}
+
+export async function openFile(session: Session, file: File): Promise<void> {
+  if (file.size > mostBytes) session.refuse(file.name, tooLarge(file.size));
+  else await session.open(file.name, await file.text());
+}
+
+function tooLarge(bytes: number): Diagnostic {
+  return {
+    code: 'file-too-large',
+    severity: 'error',
+    message: `The file has ${Math.round(bytes / 1e6)} MB; a piece has a few kilobytes.`,
+    advice: 'Choose a file whose name ends in .piece.json.',
+  };
+}
+
+export function savePiece(session: Session): void {
+  const { open } = session.bench.get();
+  if (open === null) return;
+  handOver(
+    `${fileStem(open.piece)}.piece.json`,
+    `${JSON.stringify(open.piece, null, 2)}\n`,
+    'application/json',
+  );
+  session.markSaved();
+}
+
+/** A download, made on the page itself: nothing is sent anywhere. */
+export function handOver(fileName: string, text: string, type: string): void {
+  const url = URL.createObjectURL(new Blob([text], { type }));
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = fileName;
+  link.click();
+  // The browser reads it after the click has returned.
+  setTimeout(() => URL.revokeObjectURL(url), 10_000);
+}
+
+/** A name that every file system takes. */
+export function fileStem({ name }: Pick<Piece, 'name'>): string {
+  const plain = name
+    .normalize('NFKD')
+    .replace(/['\u2019\p{M}]/gu, '')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '');
+  return plain === '' ? 'piece' : plain;
+}

@@ -1,0 +1,140 @@
+/** The page's end of the loft: cloths, power figures, the sketch, the library, proofreading. */
+import type { Sketch } from '../../../codegen/sketch.ts';
+import type { Diagnostic } from '../../../engine/diagnostic.ts';
+import type { ChipName } from '../../../engine/parts/chips.ts';
+import type { LibraryPattern } from '../../../engine/pattern/library.ts';
+import type { ParameterDescription, Piece } from '../../../engine/piece/schema.ts';
+import type { LoftReply, LoftRequest, LookFigures } from '../worker/protocol.ts';
+import { Cloths } from './cloths.ts';
+import { Store } from './store.ts';
+
+/** While a slider moves, the loft gets a piece now and then, not every one. */
+const editMilliseconds = 120;
+/** Power and sketch wait for a rest: nobody reads them while turning something. */
+const restMilliseconds = 350;
+
+export interface Power {
+  /** One entry a look, or null while it is measured for the first time. */
+  readonly looks: readonly LookFigures[] | null;
+  readonly warnings: readonly Pick<Diagnostic, 'code' | 'message' | 'advice'>[];
+  /** The figures belong to an older edit or another brightness. */
+  readonly stale: boolean;
+}
+
+export interface SketchState {
+  /** Null while it is written for the first time, or where it cannot be. */
+  readonly sketch: Sketch | null;
+  readonly diagnostics: readonly Diagnostic[];
+  readonly board: ChipName | null;
+  readonly stale: boolean;
+}
+
+export class LoftLink {
+  readonly library = new Store<readonly LibraryPattern[]>([]);
+  readonly power = new Store<Power>({ looks: null, warnings: [], stale: true });
+  readonly sketch = new Store<SketchState>({ sketch: null, diagnostics: [], board: null, stale: true });
+  readonly cloths: Cloths;
+
+  private readonly worker: Worker;
+  private revision = 0;
+  private piece: Piece | null = null;
+  private brightness = 0;
+  private board: ChipName | null = null;
+  private editTimer = 0;
+  private restTimer = 0;
+  private readings = 0;
+  private readonly readers = new Map<number, (diagnostics: readonly Diagnostic[]) => void>();
+
+  constructor() {
+    this.worker = new Worker(new URL('../worker/loft-worker.ts', import.meta.url), {
+      type: 'module',
+      name: 'loft',
+    });
+    this.worker.onmessage = ({ data }: MessageEvent<LoftReply>) => this.hear(data);
+    this.cloths = new Cloths((request) => this.ask(request));
+  }
+
+  /** @param edited the same piece, changed a little: what there is stays in view until it is worked out anew */
+  hold(revision: number, piece: Piece, edited: boolean): void {
+    this.revision = revision;
+    this.piece = piece;
+    if (edited) {
+      this.power.merge({ stale: true });
+      this.sketch.merge({ stale: true });
+      if (this.editTimer === 0) this.editTimer = window.setTimeout(() => this.handOver(), editMilliseconds);
+      return;
+    }
+    this.brightness = piece.output.startBrightness;
+    this.board = piece.board;
+    this.power.set({ looks: null, warnings: [], stale: true });
+    this.sketch.set({ sketch: null, diagnostics: [], board: piece.board, stale: true });
+    this.handOver();
+  }
+
+  setBrightness(brightness: number): void {
+    this.brightness = brightness;
+    this.power.merge({ stale: true });
+    this.afterRest();
+  }
+
+  setBoard(board: ChipName): void {
+    this.board = board;
+    this.sketch.merge({ board, stale: true });
+    this.afterRest();
+  }
+
+  /** The faults of a pattern's source while it is being written. */
+  proofread(source: string, parameters: readonly ParameterDescription[]): Promise<readonly Diagnostic[]> {
+    const reading = ++this.readings;
+    this.ask({ kind: 'proofread', reading, source, parameters });
+    return new Promise((resolve) => this.readers.set(reading, resolve));
+  }
+
+  private handOver(): void {
+    window.clearTimeout(this.editTimer);
+    this.editTimer = 0;
+    if (this.piece === null) return;
+    this.ask({ kind: 'hold', revision: this.revision, piece: this.piece });
+    this.cloths.reweave(this.revision, this.brightness);
+    this.afterRest();
+  }
+
+  private afterRest(): void {
+    window.clearTimeout(this.restTimer);
+    this.restTimer = window.setTimeout(() => {
+      const { revision, brightness, board } = this;
+      if (this.editTimer !== 0) return;
+      if (this.cloths.brightness !== brightness) this.cloths.reweave(revision, brightness);
+      this.ask({ kind: 'measure', revision, brightness });
+      if (board !== null) this.ask({ kind: 'sketch', revision, board });
+    }, restMilliseconds);
+  }
+
+  private ask(request: LoftRequest): void {
+    this.worker.postMessage(request);
+  }
+
+  private hear(reply: LoftReply): void {
+    switch (reply.kind) {
+      case 'library':
+        this.library.set(reply.patterns);
+        return;
+      case 'woven':
+        this.cloths.take(reply);
+        return;
+      case 'proofread':
+        this.readers.get(reply.reading)?.(reply.diagnostics);
+        this.readers.delete(reply.reading);
+        return;
+      case 'measured':
+        if (reply.revision !== this.revision || reply.brightness !== this.brightness) return;
+        this.power.set({ looks: reply.looks, warnings: reply.warnings, stale: false });
+        return;
+      case 'sketched': {
+        if (reply.revision !== this.revision || reply.board !== this.board) return;
+        const { sketch, diagnostics, board } = reply;
+        this.sketch.set({ sketch, diagnostics, board, stale: false });
+      }
+    }
+  }
+}

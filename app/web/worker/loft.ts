@@ -1,0 +1,111 @@
+/** The loft: slow work on the piece that is on stage, one short slice after the other. */
+import { generateSketch } from '../../../codegen/sketch.ts';
+import { prepareScore } from '../../../engine/look/prepare.ts';
+import type { Score } from '../../../engine/look/score.ts';
+import type { ChipName } from '../../../engine/parts/chips.ts';
+import { compilePattern } from '../../../engine/pattern/compile.ts';
+import { libraryPatterns } from '../../../engine/pattern/library.ts';
+import { measure } from './measure.ts';
+import type { LoftReply, LoftRequest, WeaveRequest } from './protocol.ts';
+import { Slices } from './slices.ts';
+import { soloScore, weave } from './weave.ts';
+
+type Post = (reply: LoftReply, transfer?: ArrayBuffer[]) => void;
+
+const priorities = { measure: 50, sketch: 60 };
+
+export class Loft {
+  private revision = 0;
+  private score: Score | null = null;
+  private readonly slices = new Slices();
+
+  constructor(private readonly post: Post) {}
+
+  tellLibrary(): void {
+    this.post({ kind: 'library', patterns: libraryPatterns });
+  }
+
+  take(request: LoftRequest): void {
+    if (request.kind === 'proofread') {
+      const { diagnostics } = compilePattern(request.source, request.parameters);
+      this.post({ kind: 'proofread', reading: request.reading, diagnostics });
+      return;
+    }
+    if (request.kind === 'hold') {
+      this.slices.clear();
+      this.revision = request.revision;
+      // The stage has taken this piece, so it prepares without errors here too.
+      this.score = prepareScore(request.piece).value ?? null;
+      return;
+    }
+    if (request.revision !== this.revision || this.score === null) return;
+    if (request.kind === 'weave') this.weave(this.score, request);
+    else if (request.kind === 'measure') this.measure(this.score, request.brightness);
+    else this.sketch(this.score, request.board);
+  }
+
+  private weave(score: Score, request: WeaveRequest): void {
+    const { cloth, revision, clip, priority } = request;
+    const rows = weave(clip === undefined ? score : soloScore(score, clip), request);
+    let fromRow = 0;
+    let levels: Uint8Array[] = [];
+    let milliamps: number[] = [];
+    const work = (function* () {
+      for (const row of rows) {
+        if (row !== null) {
+          levels.push(row.levels.slice());
+          milliamps.push(row.peakMilliamps);
+        }
+        yield;
+      }
+    })();
+    const pause = () => {
+      if (milliamps.length === 0) return;
+      const sheet = joined(levels);
+      const currents = Float32Array.from(milliamps);
+      this.post({ kind: 'woven', revision, cloth, fromRow, levels: sheet, milliamps: currents }, [
+        sheet.buffer,
+        currents.buffer,
+      ]);
+      // Not by the length of the figures: what has been transferred is empty here.
+      fromRow += levels.length;
+      levels = [];
+      milliamps = [];
+    };
+    this.slices.add({ name: `weave ${cloth}`, priority, work, pause });
+  }
+
+  private measure(score: Score, brightness: number): void {
+    const { revision } = this;
+    const steps = measure(score, brightness);
+    const finish = ({ looks, warnings }: ReturnType<typeof steps.next>['value'] & object) =>
+      this.post({ kind: 'measured', revision, brightness, looks, warnings });
+    const work = (function* () {
+      finish(yield* steps);
+    })();
+    this.slices.add({ name: 'measure', priority: priorities.measure, work });
+  }
+
+  private sketch(score: Score, board: ChipName): void {
+    const { revision } = this;
+    const write = () => {
+      const { value, diagnostics } = generateSketch(score, board);
+      this.post({ kind: 'sketched', revision, board, sketch: value ?? null, diagnostics });
+    };
+    const work = (function* () {
+      yield;
+      write();
+    })();
+    this.slices.add({ name: 'sketch', priority: priorities.sketch, work });
+  }
+}
+
+function joined(parts: readonly Uint8Array[]): Uint8Array<ArrayBuffer> {
+  const whole = new Uint8Array(parts.reduce((size, part) => size + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
+}

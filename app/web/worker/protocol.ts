@@ -1,0 +1,147 @@
+/**
+ * What the page and its two workers say to each other. Generated JavaScript runs in the workers only.
+ *
+ *   stage   plays: opens and prepares pieces, steps the player, draws the frame of the moment
+ *   loft    weaves: cloths, power, the sketch, the faults of a pattern; slow work in short slices
+ *
+ * Every piece that is opened or edited has a revision, counted by the page. Replies carry the revision
+ * they were worked out for, and the page drops those of an older one. Buffers are transferred.
+ */
+import type { Sketch } from '../../../codegen/sketch.ts';
+import type { PlayerEvent } from '../../../engine/controls/player.ts';
+import type { Diagnostic } from '../../../engine/diagnostic.ts';
+import type { Moment } from '../../../engine/look/moment.ts';
+import type { ChipName } from '../../../engine/parts/chips.ts';
+import type { LibraryPattern } from '../../../engine/pattern/library.ts';
+import type { ParameterDescription, Piece } from '../../../engine/piece/schema.ts';
+
+/** Position of a clip in the piece: `looks[look].tracks[track].clips[clip]`. */
+export interface ClipPosition {
+  readonly look: number;
+  readonly track: number;
+  readonly clip: number;
+}
+
+/** What the page shows of a prepared piece without knowing how it is played. */
+export interface PieceView {
+  /** Worn places in millimetres, x and y (up) of each pixel in wire order. */
+  readonly places: Float32Array;
+  /** 1 for a pixel that is wired but never lit. */
+  readonly hidden: Uint8Array;
+  /** Bytes of drive a pixel, and where red, green, blue (and white) stand among them. */
+  readonly channels: 3 | 4;
+  readonly order: readonly number[];
+  readonly limitMilliamps: number;
+  readonly clips: readonly ClipView[];
+}
+
+export interface ClipView extends ClipPosition {
+  /** The pixel that stands for each index of the clip's zone: the columns of its cloth. */
+  readonly columns: Uint16Array;
+}
+
+/** A change of a button's contact. */
+export interface ContactEdge {
+  /** Milliseconds from the end of the last step that was played; 1 is the very next. */
+  readonly atMs: number;
+  readonly button: number;
+  readonly down: boolean;
+}
+
+/** What the maker may set from outside of the piece's own buttons. */
+export type MomentChange = Partial<Pick<Moment, 'look' | 'ms' | 'brightness' | 'blackout' | 'paused'>>;
+
+export type StageRequest =
+  | { readonly kind: 'open'; readonly revision: number; readonly text: string }
+  | { readonly kind: 'edit'; readonly revision: number; readonly piece: Piece }
+  | {
+      readonly kind: 'play';
+      readonly revision: number;
+      readonly elapsedMs: number;
+      readonly edges: readonly ContactEdge[];
+    }
+  | { readonly kind: 'put'; readonly revision: number; readonly change: MomentChange };
+
+export type StageReply =
+  | {
+      readonly kind: 'taken';
+      readonly revision: number;
+      readonly piece: Piece;
+      readonly view: PieceView;
+      readonly warnings: readonly Diagnostic[];
+    }
+  | { readonly kind: 'refused'; readonly revision: number; readonly diagnostics: readonly Diagnostic[] }
+  | {
+      readonly kind: 'moment';
+      readonly revision: number;
+      readonly moment: Moment;
+      readonly events: readonly PlayerEvent[];
+      /** Null when nothing has changed since the last one. */
+      readonly frame: ShownFrame | null;
+    };
+
+export interface ShownFrame {
+  readonly levels: Uint8Array;
+  readonly drive: Uint8Array;
+  readonly milliamps: number;
+}
+
+/** One loop of a look, or of one of its clips alone, as rows of levels from the top down. */
+export interface WeaveRequest {
+  readonly kind: 'weave';
+  readonly revision: number;
+  /** The page's name for the cloth, handed back with its rows. */
+  readonly cloth: string;
+  readonly look: number;
+  /** Only this clip, on black, at full opacity. */
+  readonly clip?: ClipPosition;
+  readonly rows: number;
+  readonly brightness: number;
+  /** Smaller comes first. */
+  readonly priority: number;
+}
+
+export type LoftRequest =
+  | { readonly kind: 'hold'; readonly revision: number; readonly piece: Piece }
+  | WeaveRequest
+  | { readonly kind: 'measure'; readonly revision: number; readonly brightness: number }
+  | { readonly kind: 'sketch'; readonly revision: number; readonly board: ChipName }
+  | {
+      readonly kind: 'proofread';
+      readonly reading: number;
+      readonly source: string;
+      readonly parameters: readonly ParameterDescription[];
+    };
+
+export interface LookFigures {
+  readonly averageMilliamps: number;
+  readonly peakMilliamps: number;
+}
+
+export type LoftReply =
+  | { readonly kind: 'library'; readonly patterns: readonly LibraryPattern[] }
+  | {
+      readonly kind: 'woven';
+      readonly revision: number;
+      readonly cloth: string;
+      readonly fromRow: number;
+      /** Levels of all pixels, row by row. */
+      readonly levels: Uint8Array;
+      /** The highest current within each row's stretch of time. */
+      readonly milliamps: Float32Array;
+    }
+  | {
+      readonly kind: 'measured';
+      readonly revision: number;
+      readonly brightness: number;
+      readonly looks: readonly LookFigures[];
+      readonly warnings: readonly Pick<Diagnostic, 'code' | 'message' | 'advice'>[];
+    }
+  | {
+      readonly kind: 'sketched';
+      readonly revision: number;
+      readonly board: ChipName;
+      readonly sketch: Sketch | null;
+      readonly diagnostics: readonly Diagnostic[];
+    }
+  | { readonly kind: 'proofread'; readonly reading: number; readonly diagnostics: readonly Diagnostic[] };

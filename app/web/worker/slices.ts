@@ -1,0 +1,61 @@
+/**
+ * Long work in short slices, so that a new request never waits long for an old one. A job is a
+ * generator that yields wherever it may be interrupted; the most urgent job goes first.
+ */
+
+/** Well under 30 ms: a request that comes in the middle of a slice should feel immediate. */
+const sliceMilliseconds = 12;
+
+export interface Job {
+  /** Smaller comes first; among equals the older one. */
+  readonly priority: number;
+  /** A newer job of the same name replaces this one. */
+  readonly name: string;
+  readonly work: Iterator<void, void>;
+  /** Called at the end of each slice, for jobs that hand over what they have so far. */
+  readonly pause?: () => void;
+}
+
+export class Slices {
+  private jobs: Job[] = [];
+  private running = false;
+  private readonly channel = new MessageChannel();
+
+  constructor(private readonly now: () => number = () => performance.now()) {
+    this.channel.port1.onmessage = () => this.slice();
+  }
+
+  add(job: Job): void {
+    this.jobs = this.jobs.filter((other) => other.name !== job.name);
+    const after = this.jobs.findIndex((other) => other.priority > job.priority);
+    this.jobs.splice(after < 0 ? this.jobs.length : after, 0, job);
+    if (this.running) return;
+    this.running = true;
+    this.next();
+  }
+
+  /** Drops every job: what they were working on is out of date. */
+  clear(): void {
+    this.jobs = [];
+  }
+
+  /** A message to ourselves queues up behind the requests that have come in meanwhile. */
+  private next(): void {
+    this.channel.port2.postMessage(null);
+  }
+
+  private slice(): void {
+    const job = this.jobs[0];
+    if (job === undefined) {
+      this.running = false;
+      return;
+    }
+    const end = this.now() + sliceMilliseconds;
+    let done = false;
+    do done = job.work.next().done === true;
+    while (!done && this.now() < end);
+    job.pause?.();
+    if (done) this.jobs = this.jobs.filter((other) => other !== job);
+    this.next();
+  }
+}

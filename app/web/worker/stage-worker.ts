@@ -1,0 +1,11 @@
+/** The stage's own thread. */
+import type { StageRequest } from './protocol.ts';
+import { Stage, transferable } from './stage.ts';
+
+const scope = self as unknown as DedicatedWorkerGlobalScope;
+const stage = new Stage();
+
+scope.onmessage = ({ data }: MessageEvent<StageRequest>) => {
+  const reply = stage.answer(data);
+  if (reply !== null) scope.postMessage(reply, transferable(reply));
+};

@@ -1,0 +1,112 @@
+/** The stage: plays the open piece. It alone decides whether a file or an edit is taken. */
+import { Player, type PlayerEvent } from '../../../engine/controls/player.ts';
+import type { Checked } from '../../../engine/diagnostic.ts';
+import { frame } from '../../../engine/look/frame.ts';
+import type { Moment } from '../../../engine/look/moment.ts';
+import { prepareScore } from '../../../engine/look/prepare.ts';
+import type { Score } from '../../../engine/look/score.ts';
+import { checkPiece, loadPiece } from '../../../engine/piece/load.ts';
+import type { Piece } from '../../../engine/piece/schema.ts';
+import type { ContactEdge, MomentChange, ShownFrame, StageReply, StageRequest } from './protocol.ts';
+import { viewOf } from './view.ts';
+
+interface Performance {
+  readonly score: Score;
+  readonly player: Player;
+  readonly down: boolean[];
+}
+
+export class Stage {
+  private revision = 0;
+  private on: Performance | null = null;
+  private shownKey = '';
+
+  /** The reply to a request; none to `play` and `put` while nothing is on stage. */
+  answer(request: StageRequest): StageReply | null {
+    switch (request.kind) {
+      case 'open':
+        return this.take(request.revision, loadPiece(request.text), null);
+      case 'edit':
+        return this.take(request.revision, checkPiece(request.piece), this.on);
+      case 'play':
+        return this.play(request.elapsedMs, request.edges);
+      case 'put':
+        // What was meant for an older piece may name a look that is gone.
+        return this.put(request.revision === this.revision ? request.change : {});
+    }
+  }
+
+  /** Puts a piece on stage, or says why not and goes on with the one that is there. */
+  private take(revision: number, loaded: Checked<Piece>, before: Performance | null): StageReply {
+    const { value: piece } = loaded;
+    if (piece === undefined) return { kind: 'refused', revision, diagnostics: loaded.diagnostics };
+    const prepared = prepareScore(piece);
+    const diagnostics = [...loaded.diagnostics, ...prepared.diagnostics];
+    if (prepared.value === undefined) return { kind: 'refused', revision, diagnostics };
+    const score = prepared.value;
+    const player = new Player(score);
+    if (before !== null) player.put(sameMoment(before, score));
+    this.on = { score, player, down: score.piece.controls.buttons.map(() => false) };
+    this.revision = revision;
+    this.shownKey = '';
+    return { kind: 'taken', revision, piece: score.piece, view: viewOf(score), warnings: diagnostics };
+  }
+
+  private play(elapsedMs: number, edges: readonly ContactEdge[]): StageReply | null {
+    if (this.on === null) return null;
+    const { player, down } = this.on;
+    const events: PlayerEvent[] = [];
+    let next = 0;
+    for (let ms = 1; ms <= elapsedMs; ms++) {
+      for (; next < edges.length && edges[next]!.atMs <= ms; next++) {
+        down[edges[next]!.button] = edges[next]!.down;
+      }
+      events.push(...player.step(down));
+    }
+    return this.tell(events);
+  }
+
+  private put(change: MomentChange): StageReply | null {
+    if (this.on === null) return null;
+    const { player } = this.on;
+    const moved = change.look !== undefined || change.ms !== undefined;
+    const before = player.moment();
+    player.put({
+      ...before,
+      ...(change.look !== undefined && { ms: 0 }),
+      ...change,
+      leaving: moved ? null : before.leaving,
+    });
+    return this.tell([]);
+  }
+
+  private tell(events: readonly PlayerEvent[]): StageReply {
+    const { score, player } = this.on!;
+    const moment = player.moment();
+    const key = keyOf(moment, score.piece.tickMilliseconds);
+    const shown = key === this.shownKey ? null : frame(score, moment);
+    this.shownKey = key;
+    return { kind: 'moment', revision: this.revision, moment, events, frame: shown };
+  }
+}
+
+/** Two moments of one key show the same frame: a look changes at its ticks only. */
+function keyOf({ look, ms, brightness, blackout, leaving }: Moment, tickMilliseconds: number): string {
+  const tick = Math.floor(ms / tickMilliseconds);
+  const mixing = leaving === null ? '' : `${leaving.look} ${leaving.ms} ${leaving.mix}`;
+  return `${look} ${tick} ${brightness} ${blackout} ${mixing}`;
+}
+
+/** After an edit the piece plays on where it was, as far as that look is still there. */
+function sameMoment(before: Performance, score: Score): Moment {
+  const moment = before.player.moment();
+  const name = before.score.looks[moment.look]!.name;
+  const look = score.looks.findIndex((other) => other.name === name);
+  if (look < 0) return { ...moment, look: 0, ms: 0, leaving: null };
+  return look === moment.look ? { ...moment, leaving: null } : { ...moment, look, leaving: null };
+}
+
+export function transferable(reply: StageReply): ArrayBuffer[] {
+  const frame: ShownFrame | null = reply.kind === 'moment' ? reply.frame : null;
+  return frame === null ? [] : [frame.levels.buffer as ArrayBuffer, frame.drive.buffer as ArrayBuffer];
+}
