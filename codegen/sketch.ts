@@ -6,6 +6,7 @@ import { type Checked, type Diagnostic, hasErrors } from '../engine/diagnostic.t
 import type { Score } from '../engine/look/score.ts';
 import { type ChipName, chips } from '../engine/parts/chips.ts';
 import { reportPower } from '../engine/power/report.ts';
+import { cautionsFor } from '../engine/safety/cautions.ts';
 import { driverFor } from './drivers/driver.ts';
 import { type Estimate, estimateSketch } from './estimate/estimate.ts';
 import { checkRoom } from './estimate/room.ts';
@@ -47,7 +48,7 @@ export function generateSketch(score: Score, chip: ChipName, options: SketchOpti
   const kept = myCodeOf(options.previous);
   const facts = {
     power: options.power ?? reportPower(score).looks,
-    cautions: [],
+    cautions: cautionsFor(piece).map(({ short }) => short),
     size: estimate === null ? '' : sizeText(estimate),
   };
   return {

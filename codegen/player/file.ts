@@ -51,6 +51,7 @@ export function printProgramText(plan: Plan, myCode: string): string {
   const forMakers = [
     rule('SETTINGS: change what you like'),
     printSettings(plan),
+    rule('LOOKS AND BUTTONS: change lengths, times and what a button does'),
     printLookTable(plan),
     printButtonTable(plan),
     rule('TYPES: leave them; they have to stand before the first function'),

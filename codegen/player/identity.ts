@@ -1,5 +1,6 @@
 /** The head of the file: what it is, where it comes from, and what to mind before it is worn. */
 import { chips } from '../../engine/parts/chips.ts';
+import { deference } from '../../engine/safety/cautions.ts';
 import { toolVersion } from '../version.ts';
 import { pieceHash } from './piece-hash.ts';
 import type { Plan } from './plan.ts';
@@ -34,7 +35,9 @@ export function printIdentity({ score, chip }: Plan, facts: IdentityFacts): stri
     ...entry('Power', 'calculated, one loop of each look at the start brightness:'),
     ...facts.power.flatMap((figures) => entry('', powerText(figures))),
     '//',
-    ...facts.cautions.flatMap((caution) => commentLines(plain(caution), '! ', '  ')),
+    '// Before anybody wears it:',
+    ...facts.cautions.flatMap((caution) => commentLines(plain(caution), '- ', '  ')),
+    ...commentLines(deference),
   ];
   return `${comments.join('\n')}\n`;
 }

@@ -30,7 +30,7 @@ export function printLookTable(plan: Plan): string {
     ...numbers,
     '};',
     `constexpr uint8_t LOOK_COUNT = ${piece.looks.length};`,
-    'static_assert(START_LOOK < LOOK_COUNT, "START_LOOK is the number of one of the looks.");',
+    'static_assert(START_LOOK < LOOK_COUNT, "START_LOOK is the number of one of the looks, from 0.");',
     'constexpr uint8_t NO_LOOK = 255;',
     '',
     'struct LookPlan {',

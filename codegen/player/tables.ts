@@ -39,6 +39,7 @@ export interface RowsRequest extends TableHead {
 export class Tables {
   private readonly names: Names;
   private readonly identifiers = new Map<string, string>();
+  private readonly counts = new Map<string, number>();
   private readonly texts: string[] = [];
   /** Of all tables together, with two bytes a pointer. */
   bytes = 0;
@@ -62,7 +63,9 @@ export class Tables {
     const content = [type, prefix, ...entries].join(' ');
     const known = this.identifiers.get(content);
     if (known !== undefined) return known;
-    const identifier = this.names.take(prefix, name, this.identifiers.size + 1);
+    const number = (this.counts.get(prefix) ?? 0) + 1;
+    this.counts.set(prefix, number);
+    const identifier = this.names.take(prefix, name, number);
     this.identifiers.set(content, identifier);
     this.bytes += bytes;
     const lines = [

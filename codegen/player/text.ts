@@ -1,5 +1,8 @@
 /** Words of the maker inside C++ text. Whatever they are, they stay inside their comment or string. */
 
+/** Of comments, rules and what is broken into lines by hand. */
+export const lineWidth = 104;
+
 /** Control, format and direction characters, line separators, halves of pairs. */
 const invisible = /[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu;
 
@@ -38,14 +41,14 @@ export function utf8(text: string): number[] {
   return Array.from(encoded, (char) => char.charCodeAt(0));
 }
 
-/** Breaks text into `//` comment lines of at most 100 characters; `first` and `rest` stand before its lines. */
+/** Breaks text into `//` comment lines of at most 104 characters; `first` and `rest` stand before its lines. */
 export function commentLines(text: string, first = '', rest = first): string[] {
   const lines: string[] = [];
   let line = first;
   let empty = true;
   for (const word of text.split(' ')) {
     const longer = empty ? line + word : `${line} ${word}`;
-    if (empty || `// ${longer}`.length <= 100) {
+    if (empty || `// ${longer}`.length <= lineWidth) {
       line = longer;
     } else {
       lines.push(line);
@@ -58,7 +61,7 @@ export function commentLines(text: string, first = '', rest = first): string[] {
 
 /** A section's title, as a line across the file. */
 export function rule(title: string): string {
-  return `// ---- ${title} `.padEnd(104, '-');
+  return `// ---- ${title} `.padEnd(lineWidth, '-');
 }
 
 /** Moves the comments behind neighbouring lines to one column. */
