@@ -47,6 +47,16 @@ describe('looks', () => {
   });
 });
 
+describe('uptime', () => {
+  test('C1 counts on from 4294967295 at 0', () => {
+    const player = new Player({ piece: pieceWithButtons(next) }, 0xffff_fffe);
+    player.step([]);
+    expect(player.moment()).toMatchObject({ uptimeMs: 0xffff_ffff, ms: 1 });
+    player.step([]);
+    expect(player.moment()).toMatchObject({ uptimeMs: 0, ms: 2 });
+  });
+});
+
 describe('timed move-on', () => {
   const moving: PieceInput['looks'] = threeLooks.map((look, index) =>
     index === 0

@@ -24,7 +24,9 @@ function driveOf(levels: number[], brightness: number, changes: Partial<PieceInp
 test('L2 brightness 0 is dark and 255 is exactly one', () => {
   expect([0, 1, 127, 128, 254, 255].map(brightnessFactor)).toEqual([0, 1, 127, 129, 255, 256]);
   expect(channelFactor(255, 256)).toBe(256);
-  expect(channelFactor(128, 100)).toBe((129 * 100 + 128) >> 8);
+  // 129 * 100 / 256 = 50.39, and 64 * 250 / 256 = 62.5, which is rounded up.
+  expect(channelFactor(128, 100)).toBe(50);
+  expect(channelFactor(64, 250)).toBe(63);
 });
 
 test('L2 at full brightness drive is the light of the level, rounded once', () => {

@@ -77,6 +77,13 @@ test.each(blendNames)('T10 %s with amount 0 leaves every backdrop alone', (name)
   for (const d of bytes) for (const s of some) expect(blends[name](d, s, 0)).toBe(d);
 });
 
+test('T10 in every product the backdrop comes before the source, and the source before the amount', () => {
+  // unit_mul(1, 254) = (254 + 1) >> 8 = 0, unit_mul(254, 1) = (254 + 254) >> 8 = 1.
+  expect([blends.multiply(1, 254, 255), blends.multiply(254, 1, 255)]).toEqual([0, 1]);
+  expect([blends.screen(254, 1, 255), blends.screen(1, 254, 255)]).toEqual([255, 254]);
+  expect([blends['plus-lighter'](10, 1, 254), blends['plus-lighter'](10, 254, 1)]).toEqual([10, 11]);
+});
+
 test('T10 a few blends by hand', () => {
   // unit_mul(200, 100) = (20000 + 200) >> 8 = 78; mixed half: (200*128 + 78*129) >> 8 = 139.
   expect(blends.multiply(200, 100, 128)).toBe(139);

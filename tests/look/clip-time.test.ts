@@ -105,6 +105,14 @@ test('T9 opacity comes first in the product, then the fade in, then the fade out
   // At 30 ms: in floor(7650 / 100) = 76, out floor(70 * 255 / 100) = 178.
   // (77 * 76 + 77) >> 8 = 23; (23 * 178 + 23) >> 8 = 16.
   expect(clipAmount(clip, 30)).toBe(16);
+
+  const fadesIn = { lengthMilliseconds: 1000, fadeInMilliseconds: 255 };
+  // unit_mul(254, 1) = (254 + 254) >> 8 = 1, unit_mul(1, 254) = (254 + 1) >> 8 = 0.
+  expect(clipAmount(clipOf({ ...fadesIn, opacity: 254 }), 1)).toBe(1);
+  expect(clipAmount(clipOf({ ...fadesIn, opacity: 1 }), 254)).toBe(0);
+  const fadesOut = { lengthMilliseconds: 1000, fadeOutMilliseconds: 255 };
+  expect(clipAmount(clipOf({ ...fadesOut, opacity: 254 }), 999)).toBe(1);
+  expect(clipAmount(clipOf({ ...fadesOut, opacity: 1 }), 1000 - 254)).toBe(0);
 });
 
 test('T9 a fade longer than its clip just does not come to its end', () => {

@@ -156,7 +156,8 @@ describe('laws', () => {
 
   test('T1 seeking equals playing: a player put at a moment goes on as the one that played there', () => {
     for (const score of scores) {
-      const pressed = (ms: number) => score.piece.controls.buttons.map((_, at) => at === 0 && ms % 2300 < 100);
+      const pressed = (ms: number) =>
+        score.piece.controls.buttons.map((_, at) => at === 0 && ms % 2300 < 100);
       const played = new Player(score);
       let sought: Player | null = null;
       for (let ms = 1; ms <= 9200; ms++) {
