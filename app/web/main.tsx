@@ -4,6 +4,7 @@ import { SessionContext } from './session/context.ts';
 import { openSample, samples } from './session/files.ts';
 import { Session } from './session/session.ts';
 import { Page } from './shell/Page.tsx';
+import { Rescue } from './shell/Rescue.tsx';
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/controls.css';
@@ -20,6 +21,8 @@ if (first !== undefined) void openSample(session, first);
 
 createRoot(document.getElementById('page')!).render(
   <SessionContext value={session}>
-    <Page />
+    <Rescue>
+      <Page />
+    </Rescue>
   </SessionContext>,
 );

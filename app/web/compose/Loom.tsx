@@ -116,7 +116,11 @@ function TimeAxis({ lengthMilliseconds, height }: { lengthMilliseconds: number; 
   return (
     <div className="time-axis" aria-hidden="true">
       {marks.map(({ ms, text }) => (
-        <span key={ms} style={{ top: `${(ms / lengthMilliseconds) * 100}%` }}>
+        <span
+          key={ms}
+          data-end={ms === lengthMilliseconds}
+          style={{ top: `${(ms / lengthMilliseconds) * 100}%` }}
+        >
           {text}
         </span>
       ))}

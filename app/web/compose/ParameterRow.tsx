@@ -24,7 +24,7 @@ interface Keyed {
 }
 
 function isKeyed(value: ParameterValue): value is ParameterValue & Keyed {
-  return typeof value === 'object' && 'keys' in value;
+  return typeof value === 'object' && !Array.isArray(value);
 }
 
 /** A parameter that changes over the clip's time: one control a key. */

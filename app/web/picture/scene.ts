@@ -19,13 +19,13 @@ const textureSize = 128;
 /** Sizes in pitches of the strip, strengths as alpha. Chosen by eye on the samples. */
 const layers = {
   /** The dark part itself, so that the shape of the piece shows when it is unlit. */
-  body: { across: 0.5, least: 3, most: 13, alpha: 1 },
-  halo: { across: 5.5, least: 34, most: 190, alpha: 0.34 },
-  core: { across: 1.5, least: 9, most: 46, alpha: 1 },
+  body: { across: 0.34, least: 2.5, most: 9, alpha: 1 },
+  halo: { across: 8, least: 48, most: 260, alpha: 0.42 },
+  core: { across: 1.8, least: 11, most: 54, alpha: 1 },
 } as const;
 type LayerName = keyof typeof layers;
 
-const unlitTint = 0x2b251f;
+const unlitTint = 0x1e1a15;
 
 export class Scene {
   private readonly stage = new Container();
@@ -46,7 +46,8 @@ export class Scene {
     const renderer = await autoDetectRenderer({
       canvas,
       preference: 'webgl',
-      backgroundAlpha: 0,
+      // Black, and added to the bench behind it by the style sheet: light only ever adds.
+      background: 0x000000,
       antialias: false,
       autoDensity: true,
       resolution: Math.min(2, window.devicePixelRatio),

@@ -39,8 +39,12 @@ export class Loft {
       return;
     }
     if (request.revision !== this.revision || this.score === null) return;
-    if (request.kind === 'weave') this.weave(this.score, request);
-    else if (request.kind === 'measure') this.measure(this.score, request.brightness);
+    if (request.kind === 'weave') {
+      // A cloth of the piece before may still be in view, of a look that this one does not have.
+      if (request.look < this.score.looks.length) this.weave(this.score, request);
+      return;
+    }
+    if (request.kind === 'measure') this.measure(this.score, request.brightness);
     else this.sketch(this.score, request.board);
   }
 

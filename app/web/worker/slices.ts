@@ -51,11 +51,17 @@ export class Slices {
       return;
     }
     const end = this.now() + sliceMilliseconds;
-    let done = false;
-    do done = job.work.next().done === true;
-    while (!done && this.now() < end);
-    job.pause?.();
-    if (done) this.jobs = this.jobs.filter((other) => other !== job);
-    this.next();
+    // A job that breaks counts as done: the others go on, and the error is told as any other.
+    let done = true;
+    try {
+      do {
+        done = true;
+        done = job.work.next().done === true;
+      } while (!done && this.now() < end);
+      job.pause?.();
+    } finally {
+      if (done) this.jobs = this.jobs.filter((other) => other !== job);
+      this.next();
+    }
   }
 }
