@@ -12,5 +12,5 @@ static int32_t ratio_of(int32_t a, int32_t b, uint8_t bits) {
       result |= 1u;
     }
   }
-  return (int32_t)((a < 0) != (b < 0) ? 0UL - result : result);
+  return (int32_t)((a < 0) != (b < 0) ? 0u - result : result);
 }

@@ -26,7 +26,7 @@ static int32_t value_at(const Key *keys, uint8_t count, uint32_t ms) {
   while (key > 0 && READ_32(keys[key].at_ms) > ms) key--;
   const uint32_t begins_ms = READ_32(keys[key].at_ms);
   const int32_t from = (int32_t)READ_32(keys[key].value);
-  if (key == count - 1 || ms <= begins_ms) return from;
+  if (key == count - 1 || ms < begins_ms) return from;
   const uint32_t lasts_ms = READ_32(keys[key + 1].at_ms) - begins_ms;
 //? eased
   const int32_t share = eased(READ_EASING(keys[key].easing), ratio(ms - begins_ms, lasts_ms, 16));

@@ -53,21 +53,24 @@ export const cast = (type: string, inner: Expression): Expression =>
     ? inner
     : { text: `(${type})${at(precedence.unary, inner)}`, level: precedence.unary, castTo: type };
 
-/** A number as a literal of its type; on a chip with 16 bit ints 40000 alone would be a long. */
+/**
+ * A number as a literal that is at least as wide as its type, and never wider than it has to be: C++ takes
+ * the first type that holds it, a long on a chip with 16 bit ints. A suffix would make 64 bits of it on a desk,
+ * and then products no longer wrap.
+ */
 export function literal(type: IntType, value: number): Expression {
   switch (type) {
     case 'bool':
       return atom(value === 1 ? 'true' : 'false');
     case 'i16':
-      return value === -32768 ? cast('int16_t', atom('-32768L')) : signed(value, '');
-    case 'u16':
-      return atom(`${value}u`);
+      return value === -32768 ? cast('int16_t', atom('-32768')) : signed(value);
     case 'i32':
-      return value === -2147483648 ? { text: '-2147483647L - 1', level: precedence.sum } : signed(value, 'L');
+      return value === -2147483648 ? { text: '-2147483647 - 1', level: precedence.sum } : signed(value);
+    case 'u16':
     case 'u32':
-      return atom(`${value}UL`);
+      return atom(`${value}u`);
   }
 }
 
-const signed = (value: number, suffix: string): Expression =>
-  value < 0 ? { text: `${value}${suffix}`, level: precedence.unary } : atom(`${value}${suffix}`);
+const signed = (value: number): Expression =>
+  value < 0 ? { text: `${value}`, level: precedence.unary } : atom(`${value}`);

@@ -111,12 +111,7 @@ const emitters: Emitters = {
     );
     // Multiplying is the readable way to move a signed value up, where it fits.
     if ((type === 'i32' || type === 'i16') && fits(shlRange(a, shift), type)) {
-      const scaled = infix(
-        precedence.product,
-        '*',
-        as(type, a, context),
-        atom(`${2 ** shift}${type === 'i32' && shift > 14 ? 'L' : ''}`),
-      );
+      const scaled = infix(precedence.product, '*', as(type, a, context), atom(`${2 ** shift}`));
       return type === 'i32' ? scaled : cast('int16_t', scaled);
     }
     return type === 'u32' ? raised : cast(cppType[type], raised);
