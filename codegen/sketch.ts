@@ -65,7 +65,7 @@ export function generateSketch(score: Score, chip: ChipName, options: SketchOpti
 
 function sizeText({ flashBytes, ramBytes, framesPerSecond }: Estimate): string {
   const kilobytes = (flashBytes / 1024).toFixed(1);
-  return `${ramBytes} bytes of RAM; by estimate ${kilobytes} KB of program and ${Math.floor(framesPerSecond)} frames a second or more`;
+  return `${ramBytes} bytes of RAM; by estimate ${kilobytes} KB of program and ${Math.floor(framesPerSecond)} frames a second in the busiest look`;
 }
 
 function boardNotReady(chip: ChipName): Diagnostic {

@@ -10,12 +10,13 @@ import { costOf, helperBytes, sumOf } from './operations.ts';
 import { sketchRamBytes } from './ram.ts';
 
 export interface Estimate {
-  /** The sketch's program and tables, without the sketch core. */
+  /** Program and tables, with a small sketch core. */
   readonly flashBytes: number;
   /** Exact: all variables of the sketch, without the sketch core and the stack. */
   readonly ramBytes: number;
-  /** The slowest look at its busiest, sending included. */
+  /** To draw a pixel in the slowest look at its busiest, sending not included. */
   readonly cyclesPerPixel: number;
+  /** What the slowest look comes to, sending included; never more than there are ticks. */
   readonly framesPerSecond: number;
   readonly looks: readonly LookEstimate[];
 }
@@ -59,13 +60,14 @@ function estimateLook({ score, driver }: Plan, look: ScoredLook): LookEstimate {
   for (const clip of look.clips) {
     tracks.set(clip.track, Math.max(tracks.get(clip.track) ?? 0, clipCycles(clip)));
   }
-  const drawing = [...tracks.values()].reduce((sum, each) => sum + each, 0);
+  const clips = [...tracks.values()].reduce((sum, each) => sum + each, 0);
+  const drawing = (clips + pixels * cycles.output) * cycles.playerShare;
   const wireSeconds = (pixels * score.output.channels * driver.nanosecondsPerByte) / 1e9;
-  const frame = (drawing + pixels * cycles.output) * cycles.playerShare + wireSeconds * clockHertz;
+  const frames = 1 / (drawing / clockHertz + wireSeconds);
   return {
     name: look.name,
-    cyclesPerPixel: Math.round(frame / pixels),
-    framesPerSecond: Math.round((10 * clockHertz) / frame) / 10,
+    cyclesPerPixel: Math.round(drawing / pixels),
+    framesPerSecond: Math.round(10 * Math.min(frames, 1000 / score.piece.tickMilliseconds)) / 10,
   };
 }
 
@@ -76,54 +78,52 @@ function clipCycles({ program, zone }: ScoredClip): number {
   return cycles.clip + once + zone.entries.length * (perPixel + cycles.step + cycles.lay);
 }
 
-const bytes = {
-  /** Clock, looks, frame, output and driver: every sketch has them, gamma table and all. */
-  everySketch: 3000,
-  dissolve: 420,
-  moveOn: 90,
-  buttons: 330,
-  gestures: 260,
-  fades: 260,
-  endless: 180,
-  keyed: 420,
-  overshoot: 420,
+/** Of program, by feature; what a piece does not ask for is not there. */
+const featureBytes = {
+  dissolve: 280,
+  moveOn: 80,
+  buttons: 190,
+  gestures: 290,
+  fades: 210,
+  endless: 60,
+  time: 100,
+  turn: 60,
+  keyed: 440,
+  eased: 130,
+  overshoot: 300,
   places: 60,
-  blend: 130,
-  keepAlive: 110,
-  /** A clip's call, and its function around the pattern. */
-  call: 56,
-  function: 130,
+  balance: 80,
+  keepAlive: 70,
+  normal: 130,
+  multiply: 250,
+  screen: 270,
+  darken: 220,
+  lighten: 220,
+  plusLighter: 200,
+} as const;
+
+const bytes = {
+  /** Clock, looks, frame, output with its table, driver, and a sketch core like that of a rehearsal. */
+  everySketch: 2620,
   look: 20,
+  /** A clip's plan, and the function around its pattern. */
+  clip: 20,
+  function: 140,
 };
 
-function estimateFlash(plan: Plan): number {
-  const { features, score, tables, helpers, functions } = plan;
-  const has = (name: keyof typeof bytes & string) => (features[name] ? bytes[name] : 0);
-  const blends = ['normal', 'multiply', 'screen', 'darken', 'lighten', 'plusLighter'];
-  const programs = new Map(
-    score.looks.flatMap((look, at) => look.clips.map((clip, i) => [plan.clipNames[at]![i]!, clip])),
-  );
-  const patterns = [...programs.values()].map(
-    (clip) => sumOf(inOrder(clip.program.levels).map(costOf)).bytes,
-  );
-  return (
-    bytes.everySketch +
-    has('dissolve') +
-    has('moveOn') +
-    has('buttons') +
-    has('gestures') +
-    has('fades') +
-    has('endless') +
-    has('keyed') +
-    has('overshoot') +
-    has('places') +
-    has('keepAlive') +
-    blends.filter((blend) => features[blend]).length * bytes.blend +
-    score.looks.length * bytes.look +
-    score.looks.reduce((sum, look) => sum + look.clips.length, 0) * bytes.call +
-    functions.length * bytes.function +
-    patterns.reduce((sum, each) => sum + each, 0) +
-    helpers.reduce((sum, helper) => sum + helperBytes(helper), 0) +
-    tables.bytes
-  );
+function estimateFlash({ features, score, tables, helpers, functions, clipNames }: Plan): number {
+  const clips = score.looks.flatMap((look) => look.clips);
+  // Clips that are equal share a function.
+  const programs = new Map(clips.map(({ program }, at) => [clipNames.flat()[at], program]));
+  const parts = [
+    bytes.everySketch,
+    ...Object.entries(featureBytes).map(([feature, size]) => (features[feature] ? size : 0)),
+    score.looks.length * bytes.look,
+    clips.length * bytes.clip,
+    functions.length * bytes.function,
+    ...[...programs.values()].map(({ levels }) => sumOf(inOrder(levels).map(costOf)).bytes),
+    ...helpers.map(helperBytes),
+    tables.bytes,
+  ];
+  return parts.reduce((sum, part) => sum + part, 0);
 }

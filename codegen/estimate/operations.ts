@@ -28,8 +28,8 @@ type Costs = readonly [narrow: Cost, wide: Cost];
 const cost = (cycles: number, bytes: number): Cost => ({ cycles, bytes });
 const both = (narrow: Cost, wide: Cost): Costs => [narrow, wide];
 const free = both(noCost, noCost);
-const compared = both(cost(7, 12), cost(12, 24));
-const divided = both(cost(650, 30), cost(680, 30));
+const compared = both(cost(7, 6), cost(12, 12));
+const divided = both(cost(650, 16), cost(680, 18));
 
 const costs: Record<Exclude<Op, 'call'>, Costs> = {
   const: free,
@@ -37,31 +37,31 @@ const costs: Record<Exclude<Op, 'call'>, Costs> = {
   zone: free,
   parameter: free,
   keyed: free,
-  add: both(cost(6, 10), cost(14, 26)),
-  sub: both(cost(6, 10), cost(14, 26)),
-  mul: both(cost(32, 40), cost(110, 34)),
-  shl: both(cost(8, 10), cost(20, 18)),
-  shr: both(cost(12, 12), cost(20, 18)),
-  cast: both(cost(2, 4), cost(4, 6)),
-  min: both(cost(8, 14), cost(16, 30)),
-  max: both(cost(8, 14), cost(16, 30)),
+  add: both(cost(6, 6), cost(14, 16)),
+  sub: both(cost(6, 6), cost(14, 16)),
+  mul: both(cost(32, 16), cost(110, 22)),
+  shl: both(cost(8, 6), cost(20, 12)),
+  shr: both(cost(12, 7), cost(20, 14)),
+  cast: both(cost(2, 3), cost(4, 4)),
+  min: both(cost(8, 10), cost(16, 18)),
+  max: both(cost(8, 10), cost(16, 18)),
   div: divided,
   rem: divided,
   mod: divided,
   less: compared,
   lessEqual: compared,
   equal: compared,
-  and: both(cost(3, 6), cost(3, 6)),
-  or: both(cost(3, 6), cost(3, 6)),
-  not: both(cost(2, 4), cost(2, 4)),
-  select: both(cost(8, 14), cost(12, 22)),
-  gradientSegment: both(cost(60, 16), cost(60, 16)),
-  gradientPart: both(cost(110, 20), cost(110, 20)),
-  gradientColour: both(cost(75, 20), cost(75, 20)),
+  and: both(cost(3, 4), cost(3, 4)),
+  or: both(cost(3, 4), cost(3, 4)),
+  not: both(cost(2, 2), cost(2, 2)),
+  select: both(cost(8, 10), cost(12, 14)),
+  gradientSegment: both(cost(60, 12), cost(60, 12)),
+  gradientPart: both(cost(110, 16), cost(110, 16)),
+  gradientColour: both(cost(75, 14), cost(75, 14)),
 };
 
 /** Bytes of a call and its arguments; the kernel itself is counted once for the whole sketch. */
-const callBytes = 18;
+const callBytes = 10;
 
 export function costOf(node: Node): Cost {
   if (node.op === 'call') return cost(kernels[node.kernel].avrCycles + 10, callBytes);
@@ -71,14 +71,15 @@ export function costOf(node: Node): Cost {
 
 /** Program of a helper that is no one-liner, in bytes; what is not named here is small and counted with its calls. */
 const largeHelpers: Partial<Record<HelperName, number>> = {
+  mul_q14: 44,
   sine: 120,
-  root: 200,
-  rootMedium: 220,
-  length2: 260,
-  length3: 300,
+  root: 160,
+  rootMedium: 180,
+  length2: 220,
+  length3: 240,
   exp2: 180,
   log2: 220,
-  angle: 420,
+  angle: 240,
   hash: 70,
   hash2: 30,
   mul_q16: 150,

@@ -58,7 +58,9 @@ static void play_clip(const ClipPlan *plan, const LookTime &now) {
   const uint32_t look_ms = now.loop_ms;
 //.
   if (look_ms < starts_ms || look_ms - starts_ms >= lasts_ms) return;
+//? clipMs
   const uint32_t ms = look_ms - starts_ms;
+//.
   Passage clip;
 //? keyed
   clip.ms = ms;

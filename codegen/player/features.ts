@@ -27,6 +27,7 @@ export function featuresOf(score: Score, needs: PatternNeeds, target: 'chip' | '
     clamped: keyed.some(mayLeaveRange),
     keyedLevel: keyed.some((parameter) => parameter.to === 'level'),
     ratio: needs.turn || keyed.length > 0,
+    clipMs: needs.time || needs.turn || keyed.length > 0 || clips.some(hasFade),
     clips: clips.length > 0,
     fades: clips.some(hasFade),
     endless: clips.some((clip) => clip.endless),

@@ -32,7 +32,9 @@ export function printIdentity({ score, chip }: Plan, facts: IdentityFacts): stri
     ...entry('Buttons', buttons.length > 0 ? `${buttons.join(', ')}; each joins its pin to ground` : 'none'),
     ...entry('Supply', `${piece.supply.volts} V, limited to ${piece.supply.limitMilliamps} mA`),
     ...(facts.size === '' ? [] : entry('Size', facts.size)),
-    ...entry('Power', 'calculated, one loop of each look at the start brightness:'),
+    ...(facts.power.length === 0
+      ? []
+      : entry('Power', 'calculated, one loop of each look at the start brightness:')),
     ...facts.power.flatMap((figures) => entry('', powerText(figures))),
     '//',
     '// Before anybody wears it:',
