@@ -77,7 +77,7 @@ function printMachinery(plan: Plan): string[] {
     part('state', features),
     ...(features.buttons ? [part('buttons', features)] : []),
     part('clock', features),
-    part('blend', features),
+    ...(clips || features.dissolve ? [part('blend', features)] : []),
     ...(clips ? [part('zones', features), part('clips', features), rule('Tables'), tables.text()] : []),
     ...(features.keyed ? [part('keyframes', features)] : []),
     ...(clips ? [rule('Patterns')] : []),

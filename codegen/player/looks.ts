@@ -9,7 +9,6 @@ export function printLookTable(plan: Plan): string {
   const { piece } = plan.score;
   const { dissolve, moveOn } = plan.features;
   const numbers = plan.lookNames.map((name, index) => `  ${name} = ${index},`);
-  const columns = ['length_ms', dissolve && 'dissolve_ms', moveOn && 'moves_on_ms', moveOn && 'moves_on_to'];
   const table = piece.looks.map((look, index) => {
     const values = [String(look.lengthMilliseconds)];
     if (dissolve) values.push(String(look.dissolveMilliseconds));
@@ -19,9 +18,9 @@ export function printLookTable(plan: Plan): string {
     }
     return values;
   });
-  const widths = columns.map((_, column) => Math.max(...table.map((row) => (row[column] ?? '').length)));
+  const widths = table[0]!.map((_, column) => Math.max(...table.map((row) => row[column]!.length)));
   const lines = table.map((row, index) => {
-    const cells = row.map((cell, column) => (column < 3 ? cell.padStart(widths[column]!) : cell));
+    const cells = row.map((cell, column) => (/^\d/.test(cell) ? cell.padStart(widths[column]!) : cell));
     return `  {${cells.join(', ')}},  // ${plan.lookNames[index]}`;
   });
   return alignComments([
