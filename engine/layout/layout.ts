@@ -38,6 +38,9 @@ export interface Zone {
 
 export interface Layout {
   readonly pixels: readonly Pixel[];
-  /** `all`, one zone a run by its name, then the piece's own zones, by name. */
+  /**
+   * `all`, one zone a run by its name, then the piece's own zones, by name. Only the zone of a run that
+   * stays dark as a whole is empty, and no clip plays on it.
+   */
   readonly zones: ReadonlyMap<string, Zone>;
 }

@@ -14,7 +14,7 @@ export function zonePlaces(entries: Zone['entries'], pixels: readonly Pixel[]): 
   const height = spanOf(worn.map(({ y }) => y));
   const half = Math.max(width.high - width.low, height.high - height.low) / 2;
   const places = new Int16Array(entries.length * 2);
-  if (half === 0) return places;
+  if (!(half > 0)) return places;
   for (const [k, { x, y }] of worn.entries()) {
     places[2 * k] = Math.round(((x - (width.low + width.high) / 2) / half) * edge);
     places[2 * k + 1] = Math.round(((y - (height.low + height.high) / 2) / half) * edge);

@@ -1,5 +1,6 @@
 /** The piece file for other tools: editors complete and check it by this schema while a maker types. */
-import { z } from 'zod';
+
+import { z } from './schema/zod.ts';
 import { pieceSchema } from './schema.ts';
 
 /**

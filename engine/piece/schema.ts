@@ -5,7 +5,6 @@
  * The schema checks what one value can show by itself; what needs two places of the file (a clip's
  * zone exists, names are unique, clips of a track do not overlap) is checked by `validate.ts`.
  */
-import { z } from 'zod';
 import { chipNames } from '../parts/chips.ts';
 import { limits } from './limits.ts';
 import { type action, type button, controls } from './schema/controls.ts';
@@ -15,6 +14,7 @@ import { type gradient, type parameter, pattern } from './schema/pattern.ts';
 import { output, supply } from './schema/power.ts';
 import type { shape } from './schema/shape.ts';
 import { name } from './schema/values.ts';
+import { z } from './schema/zod.ts';
 
 export const pieceSchema = z.strictObject({
   version: z.literal(1),

@@ -1,7 +1,7 @@
 /** Buttons: their gestures and what these do. */
-import { z } from 'zod';
 import { limits } from '../limits.ts';
 import { name, pin } from './values.ts';
+import { z } from './zod.ts';
 
 export const action = z
   .discriminatedUnion('do', [

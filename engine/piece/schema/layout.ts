@@ -1,9 +1,9 @@
 /** Lines with their runs, and zones on them. */
-import { z } from 'zod';
 import { pixelPartNames } from '../../parts/pixels.ts';
 import { limits } from '../limits.ts';
 import { shape } from './shape.ts';
 import { name, pin, rule } from './values.ts';
+import { z } from './zod.ts';
 
 const position = z
   .int()

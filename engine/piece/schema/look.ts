@@ -1,10 +1,10 @@
 /** Looks, their tracks and clips. */
-import { z } from 'zod';
 import { blendNames } from '../../look/blend.ts';
 import { easingNames } from '../../look/easing.ts';
 import { limits } from '../limits.ts';
 import { gradient, parameterNumber } from './pattern.ts';
 import { byte, colour, lookLength, lookTime, name, rule } from './values.ts';
+import { z } from './zod.ts';
 
 const bezierTime = z.number().min(0).max(1);
 const bezierValue = z.number().min(-4).max(4);

@@ -1,7 +1,7 @@
 /** The piece's own patterns and what may be set on any pattern. */
-import { z } from 'zod';
 import { limits } from '../limits.ts';
 import { colour, name, rule } from './values.ts';
+import { z } from './zod.ts';
 
 /** Within +-16383, so that the difference of two values fits 16.16. */
 export const parameterNumber = z.number().min(-16383).max(16383);

@@ -1,6 +1,6 @@
 /** From levels to light, and what may be drawn for it. */
-import { z } from 'zod';
 import { byte } from './values.ts';
+import { z } from './zod.ts';
 
 export const output = z
   .strictObject({

@@ -1,6 +1,6 @@
 /** Shapes of runs. `layout/shapes.ts` says where their pixels lie. */
-import { z } from 'zod';
 import { limits } from '../limits.ts';
+import { z } from './zod.ts';
 
 const count = z.int().min(1).max(limits.pixels);
 const millimetres = z.number().min(-100_000).max(100_000);

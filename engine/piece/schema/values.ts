@@ -1,10 +1,7 @@
 /** Values that stand in many places of a piece. */
-import { z } from 'zod';
 import { limits } from '../limits.ts';
 import type { RuleName } from '../rules.ts';
-
-// The page forbids generated code, and even probing for it would be reported there.
-z.config({ jitless: true });
+import { z } from './zod.ts';
 
 /** What `issues.ts` reads as the message of an issue: the rule that was broken. */
 export const rule = (name: RuleName) => ({ error: name });
