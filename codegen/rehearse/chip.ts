@@ -16,7 +16,15 @@ import { chips } from '../../engine/parts/chips.ts';
 import type { ContactChange } from './bounce.ts';
 import type { Firmware } from './build.ts';
 import { Recorder, type Recording } from './recording.ts';
-import { shownBytes, shownSymbol, uptimeOffset } from './shown.ts';
+import {
+  liveSymbol,
+  readShown,
+  type SettingName,
+  settingOffsets,
+  shownBytes,
+  shownSymbol,
+  uptimeOffset,
+} from './shown.ts';
 
 export interface ChipRun {
   readonly forMilliseconds: number;
@@ -52,12 +60,14 @@ export function runChip(firmware: Firmware, run: ChipRun): ChipRecording | undef
     D: new AVRIOPort(cpu, portDConfig),
   };
 
-  const recorder = new Recorder(hertz, () => cpu.data.slice(shownAddress, shownAddress + shownBytes));
+  const momentAt = (address: number) => cpu.data.slice(address, address + shownBytes);
+  const recorder = new Recorder(hertz, () => momentAt(shownAddress));
   for (let i = 0; i < 4; i++) {
     cpu.writeHooks[shownAddress + uptimeOffset + i] = () => {
       recorder.momentWritten(cpu.cycles);
     };
   }
+  watchSettings();
   listenTo(run.dataPin);
   const buttons = run.buttonPins.map(fitButton);
 
@@ -70,6 +80,17 @@ export function runChip(firmware: Firmware, run: ChipRun): ChipRecording | undef
   runUntil(cpu, cycleOf(run.forMilliseconds));
   const stackBytes = paintedOver(cpu.data, firstRamAddress + firmware.ramBytes);
   return { ...recorder.finish(cpu.cycles), stackBytes, milliseconds: run.forMilliseconds };
+
+  function watchSettings(): void {
+    const live = firmware.symbols.get(liveSymbol);
+    if (live?.size !== shownBytes) return;
+    const address = live.address & 0xffff;
+    for (const [setting, offset] of Object.entries(settingOffsets) as [SettingName, number][]) {
+      cpu.writeHooks[address + offset] = (value) => {
+        recorder.settingWritten({ uptimeMs: readShown(momentAt(address)).uptimeMs, setting, value });
+      };
+    }
+  }
 
   function listenTo(pin: number): void {
     const { port, bit } = place(pin);

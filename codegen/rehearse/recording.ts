@@ -1,6 +1,6 @@
 /** What came out of the data pin, frame by frame, with the moment that the chip meant to show. */
 import type { Moment } from '../../engine/look/moment.ts';
-import { readShown } from './shown.ts';
+import { readShown, type SettingName } from './shown.ts';
 import { type PulseRecord, type WireFrame, WireReader } from './wire.ts';
 
 export interface RecordedFrame extends WireFrame {
@@ -9,8 +9,17 @@ export interface RecordedFrame extends WireFrame {
   readonly momentCycle: number;
 }
 
+/** An action has set something, whether or not a frame has shown it yet. */
+export interface SettingChange {
+  readonly uptimeMs: number;
+  readonly setting: SettingName;
+  readonly value: number;
+}
+
 export interface Recording extends PulseRecord {
   readonly frames: readonly RecordedFrame[];
+  /** Empty if the emulator or the sketch does not tell. */
+  readonly settings: readonly SettingChange[];
   readonly hertz: number;
 }
 
@@ -19,6 +28,7 @@ export class Recorder {
   private readonly hertz: number;
   private readonly wire: WireReader;
   private readonly frames: RecordedFrame[] = [];
+  private readonly settings: SettingChange[] = [];
   private momentCycle = 0;
 
   /** `readMemory` gives the bytes of `shown` as they are when it is called. */
@@ -40,7 +50,11 @@ export class Recorder {
     this.momentCycle = cycle;
   }
 
+  settingWritten(change: SettingChange): void {
+    this.settings.push(change);
+  }
+
   finish(cycle: number): Recording {
-    return { frames: this.frames, hertz: this.hertz, ...this.wire.finish(cycle) };
+    return { frames: this.frames, settings: this.settings, hertz: this.hertz, ...this.wire.finish(cycle) };
   }
 }

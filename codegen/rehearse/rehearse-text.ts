@@ -73,6 +73,7 @@ function reportOf(score: Score, firmware: Firmware, recording: ChipRecording): R
     trace: traceOf(
       frames.map(({ moment }) => moment),
       lookNames,
+      recording.settings,
     ),
     freeRamBytes: chips[board].ramBytes! - ramBytes - stackBytes,
     pulsesOutside: recording.outsideCount,

@@ -4,8 +4,18 @@ import type { Moment } from '../../engine/look/moment.ts';
 export const shownSymbol = 'shown';
 export const shownBytes = 18;
 
-/** Where the bytes of `uptime_ms` lie in `shown`. */
+/**
+ * The same struct as it is at every millisecond; `shown` follows from frame to frame. It is static, hence the
+ * mangled name. It only dates what `shown` shows, and a sketch may do without.
+ */
+export const liveSymbol = '_ZL4live';
+
+/** Where the bytes of `uptime_ms` lie in the struct. */
 export const uptimeOffset = 4;
+
+/** Where the bytes lie that change by an action alone. */
+export const settingOffsets = { brightness: 13, blackout: 14, pause: 15 } as const;
+export type SettingName = keyof typeof settingOffsets;
 
 const noLook = 255;
 

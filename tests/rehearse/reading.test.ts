@@ -52,7 +52,7 @@ describe('comparing frames', () => {
 
 describe('the trace', () => {
   const trace = (...moments: Parameters<typeof momentWith>[0][]) =>
-    traceOf(moments.map(momentWith), ['Dusk', 'Dawn']);
+    traceOf(moments.map(momentWith), ['Dusk', 'Dawn'], []);
 
   it('is empty while a look goes on', () => {
     expect(trace({ ms: 0, uptimeMs: 3 }, { ms: 20, uptimeMs: 23 })).toEqual([]);
@@ -75,6 +75,20 @@ describe('the trace', () => {
   it('dates a look right where the uptime has just begun anew', () => {
     const events = trace({ ms: 0xfffffff0, uptimeMs: 0xfffffff0 }, { look: 1, ms: 5, uptimeMs: 2 });
     expect(events).toEqual([{ ms: 0xfffffffd, kind: 'look', value: 'Dawn' }]);
+  });
+
+  it('dates a setting by the write that made it, if the sketch lets one see it', () => {
+    const moments = [{ uptimeMs: 100 }, { uptimeMs: 150, blackout: true }, { uptimeMs: 200 }].map(momentWith);
+    const settings = [
+      { uptimeMs: 20, setting: 'blackout', value: 1 },
+      { uptimeMs: 107, setting: 'brightness', value: 1 },
+      { uptimeMs: 109, setting: 'blackout', value: 1 },
+      { uptimeMs: 160, setting: 'blackout', value: 0 },
+    ] as const;
+    expect(traceOf(moments, ['Dusk'], settings)).toEqual([
+      { ms: 109, kind: 'blackout', value: true },
+      { ms: 160, kind: 'blackout', value: false },
+    ]);
   });
 
   it('tells the events of one frame in the order look, brightness, blackout, pause', () => {
