@@ -34,7 +34,7 @@ export function printClipBody(work: ClipWork): string {
   const { clip, printed, features } = work;
   const { uses } = printed;
   const [red, green, blue] = printed.levels;
-  const places = features.places ? `, ${uses.place ? placesTable(work) : 'nullptr'}` : '';
+  const places = features.places ? `, ${uses.placeX || uses.placeY ? placesTable(work) : 'nullptr'}` : '';
   return [
     '{',
     ...(uses.time ? ['  const int32_t time = clip.time;'] : []),
@@ -43,9 +43,8 @@ export function printClipBody(work: ClipWork): string {
     ...printed.frameStatements.map((line) => `  ${line}`),
     `  for (Walk at = start_walk(${work.zone}${places}); next_pixel(at);) {`,
     ...(uses.index ? ['    const uint16_t index = at.index;'] : []),
-    ...(uses.place
-      ? ['    const int16_t place_x = at.place_x;', '    const int16_t place_y = at.place_y;']
-      : []),
+    ...(uses.placeX ? ['    const int16_t place_x = at.place_x;'] : []),
+    ...(uses.placeY ? ['    const int16_t place_y = at.place_y;'] : []),
     ...printed.pixelStatements.map((line) => `    ${line}`),
     `    ${layNames[clip.blend]}(at.pixel, ${red}, ${green}, ${blue}, clip.amount);`,
     '  }',

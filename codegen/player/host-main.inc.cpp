@@ -123,6 +123,14 @@ static void play_until(unsigned &ms, unsigned end) {
   }
 }
 
+static int not_understood(const char *what) {
+  fprintf(stderr, "not understood: %s\n", what);
+  return 2;
+}
+
+// Two days.
+constexpr int64_t LONGEST_SCRIPT_MS = 48LL * 3600 * 1000;
+
 static int play_script(int argc, char **argv) {
   int64_t start = 0;
   if (argc >= 2 && strcmp(argv[0], "--start") == 0) start = number_from(argv[1], UINT32_MAX);
@@ -135,26 +143,26 @@ static int play_script(int argc, char **argv) {
   live.uptime_ms = desk_millis;
   start_player();
   unsigned ms = 0;
+  int64_t earliest = 0;
   char line[256];
   while (fgets(line, sizeof line, stdin) != nullptr) {
-    unsigned at = 0;
-    char what[8] = "";
-    int name_at = 0;
     line[strcspn(line, "\r\n")] = 0;
-    if (line[0] == 0) continue;
-    if (sscanf(line, "%u %7s %n", &at, what, &name_at) < 2) what[0] = 0;
-    const bool down = strcmp(what, "down") == 0;
+    const char *time = strtok(line, " ");
+    const char *what = strtok(nullptr, " ");
+    const char *name = strtok(nullptr, "");
+    if (time == nullptr) continue;
+    const int64_t at = number_from(time, LONGEST_SCRIPT_MS);
+    if (at < earliest || what == nullptr) return not_understood(time);
+    earliest = at;
     if (strcmp(what, "end") == 0) {
-      play_until(ms, at);
+      play_until(ms, (unsigned)at);
       return 0;
     }
-    const char *name = line + name_at;
-    const int button = *name == 0 ? 0 : index_of(name, BUTTON_NAMES, BUTTON_COUNT);
-    if ((!down && strcmp(what, "up") != 0) || button < 0 || button >= BUTTON_COUNT) {
-      fprintf(stderr, "not understood: %s\n", line);
-      return 2;
-    }
-    if (at > 0) play_until(ms, at - 1);
+    const bool down = strcmp(what, "down") == 0;
+    const int button = name == nullptr ? 0 : index_of(name, BUTTON_NAMES, BUTTON_COUNT);
+    if (!down && strcmp(what, "up") != 0) return not_understood(what);
+    if (button < 0 || button >= BUTTON_COUNT) return not_understood(name == nullptr ? what : name);
+    if (at > 0) play_until(ms, (unsigned)at - 1);
     desk_down[button] = down;
   }
   fputs("the script has no end\n", stderr);

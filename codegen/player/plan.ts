@@ -53,7 +53,7 @@ export function planSketch({ score, chip, driver, bundled = false }: PlanRequest
   const needs = {
     time: all.some(({ uses }) => uses.time),
     turn: all.some(({ uses }) => uses.turn),
-    places: all.some(({ uses }) => uses.place),
+    places: all.some(({ uses }) => uses.placeX || uses.placeY),
   };
   const features = featuresOf(score, needs, chip !== 'host' ? 'chip' : bundled ? 'bundle' : 'host');
 

@@ -52,7 +52,9 @@ export const featureCases: readonly FeatureCase[] = [
   },
   {
     title: 'a dissolve',
-    piece: puntLantern({ looks: [lookOf('Glow', [{}], { dissolveMilliseconds: 300 }), lookOf('Ember', [{}])] }),
+    piece: puntLantern({
+      looks: [lookOf('Glow', [{}], { dissolveMilliseconds: 300 }), lookOf('Ember', [{}])],
+    }),
     has: [/static uint8_t leaving_frame\[FRAME_BYTES\];/, /\{2000, 300\}, +\/\/ look_glow/, /\{2000, {3}0\}/],
     lacks: [/moves_on/],
   },
@@ -68,7 +70,15 @@ export const featureCases: readonly FeatureCase[] = [
     title: 'a button that only presses',
     piece: puntLantern({ controls: { buttons: [nextLook] } }),
     has: [/\{2, DO_NEXT_LOOK\}, +\/\/ "knob"/, /DEBOUNCE_MS = 20;/],
-    lacks: [/HOLD_MS/, /DOUBLE_MS/, /double_press/, /DO_BLACKOUT/, /DO_PAUSE/, /BRIGHTNESS_STEPS/, /ButtonPhase/],
+    lacks: [
+      /HOLD_MS/,
+      /DOUBLE_MS/,
+      /double_press/,
+      /DO_BLACKOUT/,
+      /DO_PAUSE/,
+      /BRIGHTNESS_STEPS/,
+      /ButtonPhase/,
+    ],
   },
   {
     title: 'every action and gesture',
@@ -101,8 +111,15 @@ export const featureCases: readonly FeatureCase[] = [
   },
   {
     title: 'an endless clip that reads time',
-    piece: puntLantern({ looks: [lookOf('Flow', [{ pattern: 'millrace/1', endless: true, startMilliseconds: 40 }])] }),
-    has: [/\{clip_millrace_all, 40, ENDLESS, 255\},/, /NINE_HOURS_MS/, /static int32_t seconds\(/, /gradient_segment\(/],
+    piece: puntLantern({
+      looks: [lookOf('Flow', [{ pattern: 'millrace/1', endless: true, startMilliseconds: 40 }])],
+    }),
+    has: [
+      /\{clip_millrace_all, 40, ENDLESS, 255\},/,
+      /NINE_HOURS_MS/,
+      /static int32_t seconds\(/,
+      /gradient_segment\(/,
+    ],
     lacks: [/fade_in_ms/],
   },
   {
