@@ -30,7 +30,8 @@ export interface PrintedProgram {
     readonly time: boolean;
     readonly turn: boolean;
     readonly index: boolean;
-    readonly place: boolean;
+    readonly placeX: boolean;
+    readonly placeY: boolean;
   };
 }
 
@@ -71,13 +72,19 @@ export function printProgram(program: ClipProgram, tables: TableTaker): PrintedP
   const inputs = new Set(
     inOrder(program.levels).flatMap((node) => (node.op === 'input' ? [node.input] : [])),
   );
-  const uses = (...wanted: InputName[]) => wanted.some((name) => inputs.has(name));
+  const uses = (name: InputName) => inputs.has(name);
   return {
     frameStatements,
     pixelStatements,
     levels,
     kernels: [...kernels],
-    uses: { time: uses('time'), turn: uses('turn'), index: uses('index'), place: uses('placeX', 'placeY') },
+    uses: {
+      time: uses('time'),
+      turn: uses('turn'),
+      index: uses('index'),
+      placeX: uses('placeX'),
+      placeY: uses('placeY'),
+    },
   };
 }
 

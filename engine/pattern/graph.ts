@@ -122,13 +122,13 @@ export class Graph {
   }
 
   min(type: IntType, a: Node, b: Node): Node {
-    if (a.max <= b.min) return this.cast(type, a);
+    if (a === b || a.max <= b.min) return this.cast(type, a);
     if (b.max <= a.min) return this.cast(type, b);
     return this.make(type, { op: 'min', a, b }, range.minRange(a, b));
   }
 
   max(type: IntType, a: Node, b: Node): Node {
-    if (a.min >= b.max) return this.cast(type, a);
+    if (a === b || a.min >= b.max) return this.cast(type, a);
     if (b.min >= a.max) return this.cast(type, b);
     return this.make(type, { op: 'max', a, b }, range.maxRange(a, b));
   }
@@ -148,7 +148,7 @@ export class Graph {
 
   less(a: Node, b: Node): Node {
     if (a.max < b.min) return this.constant('bool', 1);
-    if (a.min >= b.max) return this.constant('bool', 0);
+    if (a === b || a.min >= b.max) return this.constant('bool', 0);
     // b - c < b for what is above 0 and does not wrap.
     const isBelow =
       a.op === 'sub' && a.a === b && a.b.min > 0 && range.fits(range.subRange(a.a, a.b), a.type);
@@ -157,7 +157,7 @@ export class Graph {
   }
 
   lessEqual(a: Node, b: Node): Node {
-    if (a.max <= b.min) return this.constant('bool', 1);
+    if (a === b || a.max <= b.min) return this.constant('bool', 1);
     if (a.min > b.max) return this.constant('bool', 0);
     return this.make('bool', { op: 'lessEqual', a, b }, rangeOf.bool);
   }
