@@ -13,8 +13,6 @@ export interface HostOptions {
   readonly sanitize?: boolean;
   /** `-O1` if left out. */
   readonly optimise?: '-O0' | '-O1' | '-O2' | '-Os';
-  /** Further sources that belong to the same program. */
-  readonly alongside?: readonly string[];
 }
 
 export interface HostFrame {
@@ -40,9 +38,8 @@ export function withHost<T>(
   options: HostOptions = {},
 ): Promise<Checked<T>> {
   return inTemporaryFolder(async (folder) => {
-    const texts = [sketchText, ...(options.alongside ?? [])];
-    const sources = texts.map((_, i) => join(folder, `sketch${i}.cpp`));
-    await Promise.all(texts.map((text, i) => writeFile(sources[i]!, text)));
+    const source = join(folder, 'sketch.cpp');
+    await writeFile(source, sketchText);
     const program = join(folder, 'sketch');
     const sanitizers = options.sanitize
       ? ['-fsanitize=undefined,address', '-fno-sanitize-recover=all', '-g']
@@ -52,7 +49,7 @@ export function withHost<T>(
       options.optimise ?? '-O1',
       ...sanitizers,
       ...strictWarnings,
-      ...sources,
+      source,
       '-o',
       program,
     ]);

@@ -2,13 +2,17 @@
 import { describe, expect, it } from 'vitest';
 import type { Press } from '../../codegen/rehearse/bounce.ts';
 import { buildFirmware } from '../../codegen/rehearse/build.ts';
+import { checkClock } from '../../codegen/rehearse/clock.ts';
+import { compareFrames } from '../../codegen/rehearse/compare.ts';
 import { rehearse } from '../../codegen/rehearse/rehearse.ts';
 import { type RehearsalReport, rehearsalFaults } from '../../codegen/rehearse/report.ts';
 import { liveSymbol, shownBytes } from '../../codegen/rehearse/shown.ts';
 import { generateSketch } from '../../codegen/sketch.ts';
+import { frame } from '../../engine/look/frame.ts';
 import type { Score } from '../../engine/look/score.ts';
 import { expectTrace, sevenAndThree } from './presses.ts';
 import { quay } from './quay.ts';
+import { runInSimavr } from './simavr.ts';
 
 async function report(score: Score, options: Parameters<typeof rehearse>[1]): Promise<RehearsalReport> {
   const { value, diagnostics } = await rehearse(score, options);
@@ -54,6 +58,34 @@ describe('a rehearsal', () => {
       (await rehearse(quay(8), { board })).diagnostics.map(({ code }) => code);
     expect(await codes('host')).toEqual(['no-emulator']);
     expect(await codes('rp2040')).toEqual(['board-not-ready']);
+  });
+});
+
+describe('in simavr', () => {
+  it('every frame of a generated sketch is as the engine draws it, and in time, too', async () => {
+    const score = quay(60);
+    const { value: firmware } = await buildFirmware(generateSketch(score, 'atmega328p').value!.text);
+    const recording = await runInSimavr(firmware!, score.piece.lines[0]!.pin, 3_000);
+    expect(recording.frames.length).toBeGreaterThanOrEqual(100);
+    expect(recording.outside).toEqual([]);
+    expect(compareFrames(recording.frames, (moment) => frame(score, moment).drive)).toEqual([]);
+    expect(checkClock(recording).clockErrorPercent).toBeLessThanOrEqual(0.5);
+  });
+});
+
+describe('a press of 40 ms', () => {
+  it('counts wherever it falls, although sending 480 pixels makes the chip blind for 14.4 ms', async () => {
+    const looks = ['Dusk', 'Dawn'].map((name) => ({ ...quay(8).piece.looks[0]!, name }));
+    const score = quay(480, { looks });
+    const presses = Array.from({ length: 20 }, (_, i) => ({
+      atMilliseconds: 300 + i * 117.7,
+      lengthMilliseconds: 40,
+    }));
+    const rehearsed = await report(score, { presses, forMilliseconds: 3_000 });
+    expect(rehearsed.mismatches).toBe(0);
+    expect(rehearsed.trace.map(({ value }) => value)).toEqual(
+      presses.map((_, i) => (i % 2 === 0 ? 'Dawn' : 'Dusk')),
+    );
   });
 });
 
