@@ -19,6 +19,10 @@ import * as range from './range.ts';
 
 const noInputs = { input: () => 0 };
 
+/** Bounds of the work that a hostile source can cause: a pattern of the largest size needs a third of them. */
+const mostNodes = 100_000;
+const mostRequests = 400_000;
+
 /** Thrown by a graph that has grown beyond any pattern's budget; the lowering turns it into a diagnostic. */
 export class GraphTooLarge extends Error {}
 
@@ -26,8 +30,7 @@ export class Graph {
   private readonly known = new Map<string, Node>();
   private readonly ids = new Map<Node, number>();
 
-  /** @param mostNodes Bounds the work that a hostile source can cause. */
-  constructor(private readonly mostNodes = 200_000) {}
+  private requests = 0;
 
   constant(type: IntType, value: number): Node {
     const wrapped = wrap[type](value);
@@ -281,15 +284,21 @@ export class Graph {
   }
 
   private intern(type: IntType, operation: Operation, { min, max }: Range, rate: Rate): Node {
-    const operands = operandsOf(operation as Node);
-    const key = `${operation.op} ${type} ${min} ${max} ${detailsOf(operation)} ${operands.map((one) => this.ids.get(one)).join(' ')}`;
+    if (++this.requests > mostRequests) throw new GraphTooLarge();
+    const key = `${this.keyOf(type, operation)} ${min} ${max}`;
     const known = this.known.get(key);
     if (known !== undefined) return known;
-    if (this.known.size >= this.mostNodes) throw new GraphTooLarge();
+    if (this.known.size >= mostNodes) throw new GraphTooLarge();
     const node = { ...operation, type, min, max, rate } as Node;
     this.known.set(key, node);
     this.ids.set(node, this.ids.size);
     return node;
+  }
+
+  private keyOf(type: IntType, operation: Operation): string {
+    let key = `${operation.op} ${type} ${detailsOf(operation)}`;
+    for (const operand of operandsOf(operation as Node)) key += ` ${this.ids.get(operand)}`;
+    return key;
   }
 }
 

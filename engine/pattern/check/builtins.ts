@@ -51,7 +51,10 @@ const table = {
 export type BuiltinName = keyof typeof table;
 export const builtinNames = Object.keys(table) as BuiltinName[];
 
-/** Built-ins of GLSL ES 3.00 that the language does not have: no function may take their names either. */
+/**
+ * Built-ins of GLSL ES 3.00 that the language does not have: no function may take their names either. Behind
+ * them stand those of later versions and of extensions that compilers know beforehand (found with glslang).
+ */
 const refused: ReadonlySet<string> = new Set(
   `tan asin acos sinh cosh tanh asinh acosh atanh exp log trunc round roundEven modf isnan isinf
   floatBitsToInt floatBitsToUint intBitsToFloat uintBitsToFloat packSnorm2x16 unpackSnorm2x16 packUnorm2x16
@@ -59,7 +62,12 @@ const refused: ReadonlySet<string> = new Set(
   transpose determinant inverse lessThan lessThanEqual greaterThan greaterThanEqual equal notEqual any all not
   textureSize texture textureProj textureLod textureOffset texelFetch texelFetchOffset textureProjOffset
   textureLodOffset textureProjLod textureProjLodOffset textureGrad textureGradOffset textureProjGrad
-  textureProjGradOffset dFdx dFdy fwidth main`.split(/\s+/),
+  textureProjGradOffset dFdx dFdy fwidth main
+  textureGather textureGatherOffset textureGatherOffsets imageLoad imageStore memoryBarrier controlBarrier
+  texture2DLodEXT texture2DProjLodEXT textureCubeLodEXT texture2DGradEXT texture2DProjGradEXT textureCubeGradEXT
+  shadow2DEXT shadow2DProjEXT beginInvocationInterlockARB endInvocationInterlockARB helperInvocationEXT
+  debugPrintfEXT countLeadingZeros countTrailingZeros absoluteDifference addSaturate subtractSaturate average
+  averageRounded multiply32x16`.split(/\s+/),
 );
 
 export function isBuiltin(name: string): name is BuiltinName {

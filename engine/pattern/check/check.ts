@@ -119,7 +119,8 @@ function checkFunction(scope: Scope, definition: FunctionDefinition, library: re
     return checkStatements(scope, definition.body);
   });
   scope.current = undefined;
-  const typed: TypedFunction = { name, type: result.type, precision: result.precision, parameters, body };
+  const ours = library.includes(definition);
+  const typed: TypedFunction = { name, ours, type: result.type, precision: result.precision, parameters, body };
   if (!hasErrors(scope.diagnostics) && !alwaysReturns(body)) {
     scope.error(
       'missing-return',
@@ -134,14 +135,13 @@ function checkFunction(scope: Scope, definition: FunctionDefinition, library: re
     scope.define(name, { kind: 'functions', overloads: [typed] }, nameSpan);
     return;
   }
-  const isOurs = library.some((declaration) => declaration.kind === 'function' && declaration.name === name);
   const isTwin = known.overloads.some(
     (other) =>
       other.parameters.length === parameters.length &&
       other.parameters.every(({ type }, i) => type === parameters[i]!.type),
   );
-  const isLibraryItself = library.includes(definition);
-  if ((isOurs && !isLibraryItself) || isTwin) {
+  const isTaken = !ours && known.overloads.some((other) => other.ours);
+  if (isTaken || isTwin) {
     scope.error('name-taken', `There is a function "${name}" already.`, 'Choose another name.', nameSpan);
     return;
   }

@@ -28,6 +28,8 @@ export interface Variable {
 
 export interface TypedFunction {
   readonly name: string;
+  /** Of our library: its spans are no places in the pattern's source. */
+  readonly ours: boolean;
   readonly type: TypeName;
   readonly precision: Precision | undefined;
   readonly parameters: readonly Variable[];

@@ -10,7 +10,7 @@ import { type Range, rangeOf } from '../../fixed/integers.ts';
 import type { Graph } from '../graph.ts';
 import type { Node } from '../ir.ts';
 import { addRange, divRange, fits, mulRange, subRange, within } from '../range.ts';
-import { type Form, type Format, finerOf, formats, type Real, rangeAt } from './value.ts';
+import { type Form, type Format, finerOf, formats, mostParts, partsOf, type Real, rangeAt } from './value.ts';
 
 const phaseRange: Range = rangeOf.u16;
 
@@ -73,7 +73,8 @@ export class Arithmetic {
     const precision = finerOf(a.precision, b.precision);
     const combine = sign === 1 ? addRange : subRange;
     const op = sign === 1 ? 'add' : 'sub';
-    const form: Form = { kind: 'sum', a, b, sign };
+    const parts = partsOf(a) + partsOf(b);
+    const form: Form | undefined = parts > mostParts ? undefined : { kind: 'sum', a, b, sign, parts };
     const total16 = combine(rangeAt(a, 16), rangeAt(b, 16));
     const bothPhase = a.format === 'phase' && b.format === 'phase';
     if (within(total16, phaseRange) && (precision === 'mediump' || bothPhase)) {

@@ -1,4 +1,5 @@
 /** Expressions to graph nodes: vectors component by component, each scalar by its kind. */
+import type { Span } from '../../diagnostic.ts';
 import type { givenTypes, TypedExpression, TypedFunction, Variable } from '../check/typed.ts';
 import type { Graph } from '../graph.ts';
 import type { Node } from '../ir.ts';
@@ -18,6 +19,8 @@ export interface Surroundings {
   readonly given: (name: keyof typeof givenTypes) => Value;
   readonly parameter: (index: number) => Value;
   readonly invoke: (target: TypedFunction, args: readonly Value[]) => Value;
+  /** Says which part of the source is being lowered, for those who report. */
+  readonly at: (span: Span) => void;
   /** Counts the work of a source; throws where there is too much. */
   readonly spend: () => void;
 }
@@ -30,7 +33,7 @@ export class Expressions {
   lower(expression: TypedExpression, environment: Environment): Value {
     const { around } = this;
     around.spend();
-    around.arithmetic.span = expression.span;
+    around.at(expression.span);
     const lower = (part: TypedExpression) => this.lower(part, environment);
     switch (expression.kind) {
       case 'number':
@@ -109,7 +112,7 @@ export class Expressions {
     let left = this.lower(leftmost, environment);
     for (const one of spine.reverse()) {
       const right = this.lower(one.right, environment);
-      this.around.arithmetic.span = one.span;
+      this.around.at(one.span);
       left = this.combine(one, left, right);
     }
     return left;

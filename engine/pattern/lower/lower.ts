@@ -19,9 +19,9 @@ export interface LoweredPattern {
   readonly names: ReadonlyMap<Node, string>;
 }
 
-/** A pattern's budget per pixel; the lowering itself may take ten times as many steps. */
+/** A pattern's budget per pixel. A plain sum of that size takes five steps of the lowering an operation. */
 export const mostOperations = 20_000;
-const mostSteps = 200_000;
+const mostSteps = 120_000;
 
 class BudgetSpent extends Error {}
 
@@ -63,6 +63,8 @@ class Lowering {
   private readonly around: Surroundings;
   private readonly expressions: Expressions;
   private steps = 0;
+  /** Inside functions of our library, what is reported stands on the pattern's call of them. */
+  private libraryDepth = 0;
   private readonly pattern: TypedPattern & { readonly constants: readonly TypedStatement[] };
 
   constructor(
@@ -82,6 +84,9 @@ class Lowering {
         return parameterValue(this.graph, this.arithmetic, descriptions[index]!, slot, precision);
       },
       invoke: (target, args) => this.invoke(target, args),
+      at: (span) => {
+        if (this.libraryDepth === 0) this.arithmetic.span = span;
+      },
       spend: () => {
         if (++this.steps > mostSteps) throw new BudgetSpent();
       },
@@ -118,6 +123,7 @@ class Lowering {
 
   private invoke(target: TypedFunction, args: readonly Value[]): Value {
     this.around.spend();
+    this.libraryDepth += Number(target.ours);
     const environment: Environment = new Map(this.constants);
     target.parameters.forEach((parameter, i) => {
       environment.set(parameter, this.settled(parameter.precision, args[i]!, parameter.name));
@@ -131,6 +137,7 @@ class Lowering {
         early.map((scalar, i) => this.expressions.select(condition, scalar, result[i]!)),
       last.value,
     );
+    this.libraryDepth -= Number(target.ours);
     return this.settled(target.precision, value, undefined);
   }
 

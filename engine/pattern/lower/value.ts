@@ -18,11 +18,20 @@ export const formats: Record<Format, { readonly type: IntType; readonly fraction
 };
 
 export type Form =
-  | { readonly kind: 'sum'; readonly a: Real; readonly b: Real; readonly sign: 1 | -1 }
+  | { readonly kind: 'sum'; readonly a: Real; readonly b: Real; readonly sign: 1 | -1; readonly parts: number }
   | { readonly kind: 'scaled'; readonly base: Real; readonly factor: number }
   | { readonly kind: 'product'; readonly a: Real; readonly b: Real }
   /** The given `along`: index / count. */
   | { readonly kind: 'along' };
+
+/** A sum of more parts is no longer remembered: a running sum in a loop would be walked again at every turn. */
+export const mostParts = 32;
+
+/** How many parts a fraction of this value is put together from. */
+export function partsOf({ form }: Real): number {
+  if (form?.kind === 'sum') return form.parts;
+  return form?.kind === 'scaled' ? partsOf(form.base) : 1;
+}
 
 export interface Real {
   readonly kind: 'real';

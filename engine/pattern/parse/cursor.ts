@@ -1,6 +1,7 @@
 /** A place in the token list, with the parser's one way to complain: it stops the statement and recovers. */
 import type { Diagnostic, Span } from '../../diagnostic.ts';
 import type { Token } from './lexer.ts';
+import { isReservedName, longestName } from './words.ts';
 
 /** Thrown inside the parser only, caught at the next statement; never leaves it. */
 export class SyntaxFault extends Error {}
@@ -62,11 +63,19 @@ export class Cursor {
   expectName(what: string): Token {
     if (this.token.kind === 'name') {
       const token = this.take();
-      if (token.text.includes('__') || token.text.startsWith('gl_')) {
+      if (isReservedName(token.text)) {
         this.report(
           'reserved-name',
-          `The name "${token.text}" is reserved by GLSL.`,
-          'Choose a name without "__" that does not begin with "gl_".',
+          `The name "${token.text}" is reserved.`,
+          'Choose a name without "__" that does not begin with gl_, GL_, webgl_ or weft_.',
+          token.span,
+        );
+      }
+      if (token.text.length > longestName) {
+        this.report(
+          'name-too-long',
+          `The name has more than ${longestName} characters.`,
+          'Choose a shorter one.',
           token.span,
         );
       }

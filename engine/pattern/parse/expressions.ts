@@ -140,7 +140,7 @@ function parseInt10(cursor: Cursor): Expression {
     cursor.report(
       'plain-whole-numbers',
       `"${token.text}" is not a plain whole number.`,
-      'Write whole numbers in decimal, without a leading 0 and without u.',
+      'Write whole numbers in decimal, without a leading 0 and without u; a float has a point: 2.0.',
       token.span,
     );
     return { kind: 'int', value: 0, span: token.span };

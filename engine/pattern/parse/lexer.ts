@@ -17,12 +17,14 @@ const signs =
   );
 
 const patterns: readonly (readonly [TokenKind | 'skip' | 'fault', RegExp])[] = [
-  ['skip', /[ \t\r\n\v\f]+/y],
-  // The standard joins lines at a backslash even inside a comment; we refuse it, so that no comment hides code.
-  ['skip', /\/\/(?:[^\n\\]|\\(?!\r?\n))*/y],
-  ['skip', /\/\*(?:[^*\\]|\*(?!\/)|\\(?!\r?\n))*\*\//y],
-  ['float', /(?:\d+\.\d*|\.\d+)(?:[eE][+-]?\d+)?[fF]?|\d+[eE][+-]?\d+[fF]?|\d+[fF]/y],
-  ['int', /0[xX][0-9a-fA-F]+[uU]?|\d+[uU]?/y],
+  // Vertical tab and form feed are white space by the standard, but not to all of its compilers.
+  ['skip', /[ \t\r\n]+/y],
+  // By the standard a carriage return alone ends a line, and a backslash joins lines even inside a comment:
+  // refused, also at the very end, where the shader's next line would follow, so that no comment hides code.
+  ['skip', /\/\/(?:[^\r\n\\]|\\(?![\r\n]|$))*/y],
+  ['skip', /\/\*(?:[^*\\]|\*(?!\/)|\\(?![\r\n]))*\*\//y],
+  ['float', /(?:\d+\.\d*|\.\d+)(?:[eE][+-]?\d+)?[fF]?|\d+[eE][+-]?\d+[fF]?/y],
+  ['int', /0[xX][0-9a-fA-F]+[uU]?|\d+[uUfF]?/y],
   ['name', /[A-Za-z_][A-Za-z0-9_]*/y],
 ];
 

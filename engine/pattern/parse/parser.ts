@@ -45,7 +45,14 @@ function recovering(cursor: Cursor, parse: () => void): void {
 
 function parseTopLevel(cursor: Cursor): TopLevel[] {
   const start = cursor.token.span;
-  if (cursor.accept(';')) return [];
+  if (cursor.is(';')) {
+    throw cursor.fault(
+      'stray-semicolon',
+      'This ";" ends nothing.',
+      'Remove it: behind the "}" of a function there is none.',
+      start,
+    );
+  }
   if (cursor.accept('uniform')) {
     const typing = parseTyping(cursor);
     const names: { name: string; span: Span }[] = [];

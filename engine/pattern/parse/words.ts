@@ -16,7 +16,10 @@ export function isPrecisionWord(word: string): word is Precision {
 
 const usedKeywords = 'const uniform if else for return true false';
 
-/** Keywords of the standard that are outside our subset, and words it reserves for later. */
+/**
+ * Keywords of the standard that are outside our subset, words it reserves for later, and words of later
+ * versions that compilers refuse in this one too.
+ */
 const refusedKeywords = `
   layout centroid flat smooth break continue do while switch case default in out inout void invariant
   discard mat2 mat3 mat4 mat2x2 mat2x3 mat2x4 mat3x2 mat3x3 mat3x4 mat4x2 mat4x3 mat4x4 vec4 ivec2 ivec3
@@ -32,7 +35,10 @@ const refusedKeywords = `
   sampler1D sampler1DShadow sampler1DArray sampler1DArrayShadow isampler1D isampler1DArray usampler1D
   usampler1DArray sampler2DRect sampler2DRectShadow isampler2DRect usampler2DRect samplerBuffer
   isamplerBuffer usamplerBuffer sampler2DMS isampler2DMS usampler2DMS sampler2DMSArray isampler2DMSArray
-  usampler2DMSArray sizeof cast namespace using shared buffer`;
+  usampler2DMSArray sizeof cast namespace using shared buffer
+  dmat2 dmat3 dmat4 dmat2x2 dmat2x3 dmat2x4 dmat3x2 dmat3x3 dmat3x4 dmat4x2 dmat4x3 dmat4x4 samplerCubeArray
+  samplerCubeArrayShadow isamplerCubeArray usamplerCubeArray imageCubeArray iimageCubeArray uimageCubeArray
+  image2DRect iimage2DRect uimage2DRect image2DMS image2DMSArray precise`;
 
 const split = (text: string) => text.split(/\s+/).filter((word) => word !== '');
 
@@ -43,3 +49,11 @@ export const keywords: ReadonlySet<string> = new Set([
 ]);
 
 export const refusedWords: ReadonlySet<string> = new Set(split(refusedKeywords));
+
+/** Sections 3.4 and 3.7 of the standard, the WebGL 2 specification, and the names of our own prelude. */
+export function isReservedName(name: string): boolean {
+  return name.includes('__') || /^(gl|GL|_?webgl|weft)_/.test(name);
+}
+
+/** WebGL 2 takes names of up to 1024 characters. */
+export const longestName = 1024;
