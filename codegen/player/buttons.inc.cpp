@@ -14,6 +14,7 @@ static uint8_t next_brightness() {
 }
 
 //.
+// What a button sets off.
 static void act(uint8_t action) {
   if (action == DO_NOTHING) return;
   picture_changed = true;

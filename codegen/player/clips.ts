@@ -7,7 +7,7 @@ import { keyedLocal, keyedReads } from './keyed.ts';
 import type { Features } from './select.ts';
 import { spanZone } from './spans.ts';
 import type { Tables } from './tables.ts';
-import { commentLines, plain, quoted } from './text.ts';
+import { commentLines, lineWidth, plain, quoted } from './text.ts';
 
 export interface ClipWork {
   readonly clip: ScoredClip;
@@ -46,10 +46,21 @@ export function printClipBody(work: ClipWork): string {
     ...(uses.placeX ? ['    const int16_t place_x = at.place_x;'] : []),
     ...(uses.placeY ? ['    const int16_t place_y = at.place_y;'] : []),
     ...printed.pixelStatements.map((line) => `    ${line}`),
-    `    ${layNames[clip.blend]}(at.pixel, ${red}, ${green}, ${blue}, clip.amount);`,
+    ...layLines(layNames[clip.blend], ['at.pixel', red, green, blue, 'clip.amount']),
     '  }',
     '}',
   ].join('\n');
+}
+
+/** One line, or one line an argument. */
+function layLines(name: string, parameters: readonly string[]): string[] {
+  const line = `    ${name}(${parameters.join(', ')});`;
+  if (line.length <= lineWidth) return [line];
+  const indent = ' '.repeat(name.length + 5);
+  return parameters.map(
+    (parameter, at) =>
+      `${at === 0 ? `    ${name}(` : indent}${parameter}${at === parameters.length - 1 ? ');' : ','}`,
+  );
 }
 
 /** What a reader wants to know of a clip before its arithmetic. */

@@ -2,6 +2,7 @@
 
 static uint32_t last_millis;
 static uint32_t credit_us;
+static uint8_t last_raw_down;
 
 // Everything that can happen in a millisecond, in this order: time, then the buttons.
 // Bit b of `raw_down` says whether button b is pressed at this moment.
@@ -48,5 +49,11 @@ static void watch_the_buttons() {
     credit_us -= 1000;
     due++;
   }
-  for (; due > 0; due--) one_millisecond(read_buttons());
+  if (due == 0) return;
+  // While a long frame was sent nobody looked: a button counts as down if it was so before or is so now,
+  // or else a short press that ends in the meantime would leave no trace.
+  const uint8_t raw_down = read_buttons();
+  for (; due > 1; due--) one_millisecond((uint8_t)(last_raw_down | raw_down));
+  one_millisecond(raw_down);
+  last_raw_down = raw_down;
 }

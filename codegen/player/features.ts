@@ -1,4 +1,5 @@
 /** What a piece asks of its sketch. Whatever it does not ask for is left out of the text. */
+import type { BlendName } from '../../engine/look/blend.ts';
 import type { Score, ScoredClip } from '../../engine/look/score.ts';
 import type { Action, Button } from '../../engine/piece/schema.ts';
 import { isLinear, keyedReads, mayLeaveRange, overshoots } from './keyed.ts';
@@ -17,6 +18,7 @@ export function featuresOf(score: Score, needs: PatternNeeds, target: 'chip' | '
   const actions = new Set(controls.buttons.flatMap(actionsOf).map((action) => action.do));
   const keyed = clips.flatMap((clip) => keyedReads(clip.program)).map(({ parameter }) => parameter);
   const easings = keyed.flatMap((parameter) => parameter.keys.map((key) => key.easing));
+  const dissolves = looks.some((look) => look.dissolveMilliseconds > 0);
   return {
     host: target !== 'chip',
     bundle: target === 'bundle',
@@ -31,7 +33,7 @@ export function featuresOf(score: Score, needs: PatternNeeds, target: 'chip' | '
     clips: clips.length > 0,
     fades: clips.some(hasFade),
     endless: clips.some((clip) => clip.endless),
-    dissolve: looks.some((look) => look.dissolveMilliseconds > 0),
+    dissolve: dissolves,
     moveOn: looks.some((look) => look.moveOn !== undefined),
     buttons: controls.buttons.length > 0,
     gestures: controls.buttons.some((button) => button.hold !== undefined || button.double !== undefined),
@@ -41,6 +43,8 @@ export function featuresOf(score: Score, needs: PatternNeeds, target: 'chip' | '
     brightnessStep: actions.has('brightness-step'),
     blackout: actions.has('blackout'),
     pause: actions.has('pause'),
+    unitMul: clips.some((clip) => hasFade(clip) || needsUnitMul.has(clip.blend)),
+    unitMix: dissolves || clips.some((clip) => clip.blend !== 'plus-lighter'),
     normal: clips.some((clip) => clip.blend === 'normal'),
     multiply: clips.some((clip) => clip.blend === 'multiply'),
     screen: clips.some((clip) => clip.blend === 'screen'),
@@ -52,6 +56,8 @@ export function featuresOf(score: Score, needs: PatternNeeds, target: 'chip' | '
     keepAlive: score.output.keepAliveThreshold > 0,
   };
 }
+
+const needsUnitMul: ReadonlySet<BlendName> = new Set(['multiply', 'screen', 'plus-lighter']);
 
 function actionsOf(button: Button): Action[] {
   return [button.press, button.hold, button.double].filter((action) => action !== undefined);

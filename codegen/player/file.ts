@@ -83,7 +83,7 @@ function printMachinery(plan: Plan): string[] {
     ...(clips ? [rule('Patterns')] : []),
     plan.helperText,
     ...functions.map(printFunction),
-    rule('From levels to light'),
+    rule('Output: from levels to what the pixels are sent, in place'),
     printGamma(plan),
     part('output', features),
     part('frame', features),

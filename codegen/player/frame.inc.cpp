@@ -5,6 +5,7 @@ static Loop shown_loop;
 static Loop shown_leaving_loop;
 //.
 
+// From here on a frame is drawn, while the player may go on.
 static void take_moment() {
   picture_changed = false;
 //? dissolve

@@ -1,5 +1,3 @@
-// ---- Output: from levels to what the pixels are sent, in place
-
 // Light 0 to 65280 times a factor in 1/256.
 static inline uint16_t scale_light(uint16_t light, uint16_t factor) {
   if (factor == 256) return light;

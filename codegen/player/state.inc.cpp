@@ -12,6 +12,7 @@ static uint32_t length_of(uint8_t look) {
   return READ_32(LOOKS[look].length_ms);
 }
 
+// Begins a look anew, also the one that is on.
 void enter_look(uint8_t look) {
 //? dissolve
   live.leaving_look = READ_16(LOOKS[look].dissolve_ms) > 0 ? live.look : NO_LOOK;

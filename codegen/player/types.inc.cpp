@@ -28,10 +28,10 @@ struct LookTime {
 // How far a clip has come, as its pattern wants to know it.
 struct Passage {
 //? keyed
-  uint32_t ms;     // since it began
+  uint32_t ms;     // milliseconds since it began
 //.
 //? time
-  int32_t time;    // the same in seconds, 16.16
+  int32_t time;    // seconds since it began, 16.16
 //.
 //? turn
   int16_t turn;    // 0 to 16383 from its beginning to its end

@@ -10,7 +10,10 @@ import { lookOf, puntLantern, scoreOf } from './scores.ts';
 const looks = [
   lookOf('Glow', [{}], { dissolveMilliseconds: 400 }),
   lookOf('Ember "low" \\ two', [{}], { moveOn: { afterMilliseconds: 1700, to: 'Würm ☾ ??/' } }),
-  lookOf('Würm ☾ ??/', [{ lengthMilliseconds: 777 }], { lengthMilliseconds: 777, moveOn: { afterMilliseconds: 5000 } }),
+  lookOf('Würm ☾ ??/', [{ lengthMilliseconds: 777 }], {
+    lengthMilliseconds: 777,
+    moveOn: { afterMilliseconds: 5000 },
+  }),
 ];
 
 /** Every gesture and action; steps in no order, so that the smallest above has to be sought. */

@@ -116,7 +116,7 @@ struct LookTime {
 
 // How far a clip has come, as its pattern wants to know it.
 struct Passage {
-  int32_t time;    // the same in seconds, 16.16
+  int32_t time;    // seconds since it began, 16.16
   uint8_t amount;  // opacity and fades together, 255: it covers
 };
 typedef void DrawClip(const Passage &clip);
@@ -292,6 +292,7 @@ static uint32_t length_of(uint8_t look) {
   return READ_32(LOOKS[look].length_ms);
 }
 
+// Begins a look anew, also the one that is on.
 void enter_look(uint8_t look) {
   live.look = look;
   live.ms = 0;
@@ -325,6 +326,7 @@ static void advance_looks() {
 
 static Button buttons[BUTTON_COUNT];
 
+// What a button sets off.
 static void act(uint8_t action) {
   if (action == DO_NOTHING) return;
   picture_changed = true;
@@ -391,12 +393,12 @@ static void watch_the_buttons() {
 // ---- Blending: laying a clip's pixel on what is there already ---------------------------------------
 
 // Two shares, 0 to 255 each, multiplied: 255 stands for one and is exact.
-static inline uint8_t unit_mul(uint8_t a, uint8_t b) {
+static uint8_t unit_mul(uint8_t a, uint8_t b) {
   return (uint8_t)((uint16_t)((uint16_t)a * b + a) >> 8);
 }
 
 // From `under` (amount 0) to `over` (amount 255), both exact.
-static inline uint8_t unit_mix(uint8_t under, uint8_t over, uint8_t amount) {
+static uint8_t unit_mix(uint8_t under, uint8_t over, uint8_t amount) {
   const uint16_t kept = (uint16_t)((uint16_t)under * (uint16_t)(256 - amount));
   const uint16_t laid = (uint16_t)((uint16_t)over * (uint16_t)(amount + 1));
   return (uint8_t)((uint16_t)(kept + laid) >> 8);
@@ -589,11 +591,15 @@ static void clip_millrace_all(const Passage &clip) {
     const int16_t v_1 = (int16_t)(v_moved >> 2);
     const int16_t v_2 = gradient_segment(stops_water, 3, v_1);
     const int16_t v_3 = gradient_part(stops_water, widths_water, v_1, v_2);
-    lay_normal(at.pixel, level_of_lowp(gradient_colour(colours_water + 0, v_2, v_3)), level_of_lowp(gradient_colour(colours_water + 1, v_2, v_3)), level_of_lowp(gradient_colour(colours_water + 2, v_2, v_3)), clip.amount);
+    lay_normal(at.pixel,
+               level_of_lowp(gradient_colour(colours_water + 0, v_2, v_3)),
+               level_of_lowp(gradient_colour(colours_water + 1, v_2, v_3)),
+               level_of_lowp(gradient_colour(colours_water + 2, v_2, v_3)),
+               clip.amount);
   }
 }
 
-// ---- From levels to light ---------------------------------------------------------------------------
+// ---- Output: from levels to what the pixels are sent, in place --------------------------------------
 
 // How much light each level stands for, 0 to 65280.
 static const uint16_t GAMMA[256] IN_FLASH = {
@@ -614,8 +620,6 @@ static const uint16_t GAMMA[256] IN_FLASH = {
   48660, 49152, 49647, 50145, 50646, 51149, 51656, 52165, 52678, 53193, 53711, 54233, 54757, 55284, 55814, 56347,
   56883, 57422, 57964, 58508, 59056, 59607, 60161, 60718, 61277, 61840, 62406, 62975, 63547, 64121, 64699, 65280,
 };
-
-// ---- Output: from levels to what the pixels are sent, in place --------------------------------------
 
 // Light 0 to 65280 times a factor in 1/256.
 static inline uint16_t scale_light(uint16_t light, uint16_t factor) {
@@ -684,6 +688,7 @@ static void finish_frame() {
 
 static Loop shown_loop;
 
+// From here on a frame is drawn, while the player may go on.
 static void take_moment() {
   picture_changed = false;
   shown_loop = live_loop;
