@@ -24,8 +24,8 @@ export function FirmwareBench() {
       {sketch === null && diagnostics.length === 0 && <p className="whisper">Writing the sketch…</p>}
       {diagnostics.length > 0 && <Findings diagnostics={diagnostics} />}
       <p className="whisper">
-        Try it without a cell first. Fuse the supply, check the polarity, and keep water, lithium cells and
-        hot glue apart.
+        Read the cautions at its head before anybody wears the piece. Nothing below the line that says so
+        needs a hand.
       </p>
     </section>
   );

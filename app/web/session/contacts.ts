@@ -1,11 +1,8 @@
 /** The piece's buttons as the page's hands press them: edges in time, waiting to be played. */
 import type { ContactEdge } from '../worker/protocol.ts';
 
-/**
- * A click by a screen reader or a light tap can be shorter than any finger on a real button; it is drawn
- * out so that it counts. The player's rule: a press of 40 ms or more always counts.
- */
-const shortestPressMilliseconds = 60;
+/** A contact must last longer than the debounce time to count, and so must the gap before the next one. */
+const beyondDebounceMilliseconds = 40;
 
 interface TimedEdge {
   /** On the page's clock. */
@@ -14,15 +11,19 @@ interface TimedEdge {
   readonly down: boolean;
 }
 
+/**
+ * A click by a screen reader or a light tap can be shorter than any finger on a real button; presses and
+ * the gaps between them are drawn out so that they count.
+ */
 export class Contacts {
+  private shortestMilliseconds = 20 + beyondDebounceMilliseconds;
   private waiting: TimedEdge[] = [];
   private readonly downSince = new Map<number, number>();
 
   press(button: number, now: number): void {
     if (this.downSince.has(button)) return;
-    // A release that is still waiting comes first.
-    const last = this.waiting.filter((edge) => edge.button === button).at(-1)?.at ?? now;
-    const at = Math.max(now, last + 1);
+    const released = this.waiting.filter((edge) => edge.button === button).at(-1)?.at;
+    const at = released === undefined ? now : Math.max(now, released + this.shortestMilliseconds);
     this.downSince.set(button, at);
     this.waiting.push({ at, button, down: true });
   }
@@ -31,7 +32,7 @@ export class Contacts {
     const since = this.downSince.get(button);
     if (since === undefined) return;
     this.downSince.delete(button);
-    this.waiting.push({ at: Math.max(now, since + shortestPressMilliseconds), button, down: false });
+    this.waiting.push({ at: Math.max(now, since + this.shortestMilliseconds), button, down: false });
   }
 
   /** Takes the edges that fall into the next `elapsedMs` after `from`; later ones go on waiting. */
@@ -43,7 +44,8 @@ export class Contacts {
   }
 
   /** Another piece has other buttons. */
-  clear(): void {
+  reset(debounceMilliseconds: number): void {
+    this.shortestMilliseconds = debounceMilliseconds + beyondDebounceMilliseconds;
     this.waiting = [];
     this.downSince.clear();
   }

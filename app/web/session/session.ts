@@ -57,7 +57,7 @@ export class Session {
         } else {
           this.nextEdit = null;
           this.history.clear();
-          this.clock.contacts.clear();
+          this.clock.contacts.reset(answer.piece.controls.debounceMilliseconds);
           this.takeStage(answer, false);
           this.bench.merge({ opened: this.bench.get().opened + 1, refusal: null, editFaults: [] });
           this.selectIn(0);

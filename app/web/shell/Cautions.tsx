@@ -1,44 +1,20 @@
 /** What to watch out for: the usual cautions of the craft, and those that this piece calls for. */
 import { useEffect, useId, useState } from 'react';
+import { cautionsFor, deference } from '../../../engine/safety/cautions.ts';
 import { useSession } from '../session/context.ts';
 import { usePart, useStore } from '../session/store.ts';
 
-interface Caution {
+interface Told {
   readonly message: string;
   readonly advice: string;
 }
-
-/** Flashes: three a second is the limit of WCAG 2.2, success criterion 2.3.1. The rest is common practice. */
-const usual: readonly Caution[] = [
-  {
-    message: 'Flashing light can bring on seizures.',
-    advice: 'Stay below three flashes a second, and warn your audience; this page does not check it yet.',
-  },
-  {
-    message: 'Lithium cells can catch fire.',
-    advice: 'Use a protected pack with a fuse; never charge it worn, wet, cold or alone.',
-  },
-  {
-    message: 'A short circuit in a costume burns skin.',
-    advice: 'Fuse the supply close to the cell, check the polarity, relieve every joint of strain.',
-  },
-  {
-    message: 'Bright pixels grow warm under fabric, and hot glue lets go of them.',
-    advice: 'Keep the brightness low where they touch skin, let them breathe, keep water out.',
-  },
-  {
-    message: 'These figures are estimates.',
-    advice:
-      'Measure the finished piece; follow your local codes, and ask a licensed person where they apply.',
-  },
-];
 
 export function Cautions() {
   const session = useSession();
   const panel = useId();
   const [open, setOpen] = useState(false);
   const { warnings: power } = useStore(session.loft.power);
-  const warnings = usePart(session.bench, (bench) => bench.open?.warnings) ?? [];
+  const opened = usePart(session.bench, (bench) => bench.open);
   useEffect(() => {
     if (!open) return;
     const onKey = (event: KeyboardEvent) => {
@@ -47,7 +23,7 @@ export function Cautions() {
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);
   }, [open]);
-  const own: readonly Caution[] = [...power, ...warnings];
+  const own: readonly Told[] = [...power, ...(opened?.warnings ?? [])];
   return (
     <div className="cautions">
       <button
@@ -61,25 +37,34 @@ export function Cautions() {
         {own.length === 0 ? 'Cautions' : own.length === 1 ? '1 caution' : `${own.length} cautions`}
       </button>
       {open && (
-        <div id={panel} className="caution-panel">
-          {own.length > 0 && <h2>This piece</h2>}
-          <CautionList cautions={own} />
-          <h2>Every piece</h2>
-          <CautionList cautions={usual} />
-        </div>
+        // A list too long for the window is scrolled by keyboard as well.
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: whatever scrolls must take the focus
+        <section id={panel} className="caution-panel" aria-label="Cautions" tabIndex={0}>
+          {own.length > 0 && (
+            <>
+              <h2>This piece</h2>
+              <ul>
+                {own.map(({ message, advice }, index) => (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: two clips may be told the same
+                  <li key={index}>
+                    <b>{message}</b> {advice}
+                  </li>
+                ))}
+              </ul>
+            </>
+          )}
+          <h2>Before anybody wears it</h2>
+          <ul>
+            {opened !== null &&
+              cautionsFor(opened.piece).map(({ code, short, text }) => (
+                <li key={code}>
+                  <b>{short.split(':')[0]}.</b> {text}
+                </li>
+              ))}
+          </ul>
+          <p className="whisper">{deference} This page does not look for flashing yet.</p>
+        </section>
       )}
     </div>
-  );
-}
-
-function CautionList({ cautions }: { cautions: readonly Caution[] }) {
-  return (
-    <ul>
-      {cautions.map(({ message, advice }) => (
-        <li key={message}>
-          <b>{message}</b> {advice}
-        </li>
-      ))}
-    </ul>
   );
 }

@@ -5,6 +5,7 @@ import type { Score } from '../../../engine/look/score.ts';
 import type { ChipName } from '../../../engine/parts/chips.ts';
 import { compilePattern } from '../../../engine/pattern/compile.ts';
 import { libraryPatterns } from '../../../engine/pattern/library.ts';
+import type { NamedLookPower } from '../../../engine/power/warnings.ts';
 import { measure } from './measure.ts';
 import type { LoftReply, LoftRequest, WeaveRequest } from './protocol.ts';
 import { Slices } from './slices.ts';
@@ -92,13 +93,13 @@ export class Loft {
 
   private sketch(score: Score, board: ChipName): void {
     const { revision } = this;
-    const write = () => {
-      const { value, diagnostics } = generateSketch(score, board);
+    const write = (power: readonly NamedLookPower[]) => {
+      const { value, diagnostics } = generateSketch(score, board, { power });
       this.post({ kind: 'sketched', revision, board, sketch: value ?? null, diagnostics });
     };
+    // The head of a sketch tells what the looks draw; measured here, it can be interrupted.
     const work = (function* () {
-      yield;
-      write();
+      write((yield* measure(score, score.piece.output.startBrightness)).looks);
     })();
     this.slices.add({ name: 'sketch', priority: priorities.sketch, work });
   }

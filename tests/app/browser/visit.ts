@@ -1,0 +1,165 @@
+/** A browser at the served page, and everything that may be observed from outside while it is used. */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { join } from 'node:path';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { expect, onTestFinished } from 'vitest';
+import type { StageReply } from '../../../app/web/worker/protocol.ts';
+
+const root = join(import.meta.dirname, '../../..');
+
+const flags = [
+  '--no-sandbox',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--use-angle=swiftshader',
+  '--enable-unsafe-swiftshader',
+  '--ignore-gpu-blocklist',
+];
+
+export interface House {
+  readonly address: string;
+  readonly browser: Browser;
+  close(): Promise<void>;
+}
+
+/** Builds and serves the page as `npm start` does, on any free port. */
+export async function openHouse(): Promise<House> {
+  const server = spawn(process.execPath, [join(root, 'app/start.mjs')], {
+    cwd: root,
+    env: { ...process.env, PORT: '0' },
+  });
+  const address = await addressOf(server);
+  const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: flags });
+  return {
+    address,
+    browser,
+    async close() {
+      await browser.close();
+      server.kill();
+    },
+  };
+}
+
+/** The address in the last line that a server prints. */
+export function addressOf(server: ChildProcess): Promise<string> {
+  return new Promise((resolve, reject) => {
+    let printed = '';
+    let complaints = '';
+    server.stdout!.on('data', (chunk) => {
+      printed += chunk;
+      const lastLine = printed.trimEnd().split('\n').at(-1) ?? '';
+      const address = /http:\/\/\S+/.exec(lastLine);
+      if (address !== null && printed.endsWith('\n')) resolve(address[0]);
+    });
+    server.stderr!.on('data', (chunk) => {
+      complaints += chunk;
+    });
+    server.on('exit', (code) => reject(new Error(`The server ended with ${code}: ${printed}${complaints}`)));
+  });
+}
+
+/** The frames of the last seconds, as the stage handed them to the page. */
+export type HeardMoment = Extract<StageReply, { kind: 'moment' }>;
+
+export interface Visit {
+  readonly page: Page;
+  /** Errors and warnings of the console, policy violations among them, and uncaught errors. */
+  readonly complaints: string[];
+  /** Addresses that were asked for, this page's own origin left out. */
+  readonly strangers: string[];
+}
+
+export const sizes = {
+  desk: { width: 1440, height: 900 },
+  laptop: { width: 1024, height: 768 },
+  phone: { width: 390, height: 844 },
+} as const;
+
+/** Opens the page and waits until the first sample's picture has been lit. */
+export async function visit(house: House, options: BrowserContextOptions = {}): Promise<Visit> {
+  const context = await house.browser.newContext({ viewport: sizes.desk, ...options });
+  onTestFinished(() => context.close());
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  const strangers: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(String(error)));
+  context.on('request', (request) => {
+    const url = request.url();
+    const own = url.startsWith(house.address) || url.startsWith('blob:') || url.startsWith('data:');
+    if (!own) strangers.push(url);
+  });
+  await page.addInitScript(listenToStage);
+  await page.goto(house.address);
+  await page.waitForSelector('.piece-button');
+  await page.waitForFunction(() => (window as unknown as Heard).heard.length > 3);
+  return { page, complaints, strangers };
+}
+
+interface Heard {
+  heard: HeardMoment[];
+}
+
+/** Runs in the page before its own scripts: keeps what the stage says, and changes nothing of it. */
+function listenToStage(): void {
+  const heard: unknown[] = [];
+  (window as unknown as { heard: unknown[] }).heard = heard;
+  const Plain = window.Worker;
+  window.Worker = class extends Plain {
+    constructor(url: string | URL, options?: WorkerOptions) {
+      super(url, options);
+      if (options?.name !== 'stage') return;
+      this.addEventListener('message', ({ data }) => {
+        if (data.kind !== 'moment') return;
+        heard.push(data);
+        if (heard.length > 400) heard.splice(0, 200);
+      });
+    }
+  };
+}
+
+/** The last moment with a frame, and the moment that the page is at now. */
+export function lastHeard(
+  page: Page,
+): Promise<{ moment: HeardMoment['moment']; drive: number[]; levels: number[] }> {
+  return page.evaluate(() => {
+    const { heard } = window as unknown as Heard;
+    const drawn = heard.filter(({ frame }) => frame !== null).at(-1)!;
+    return {
+      moment: heard.at(-1)!.moment,
+      drive: [...drawn.frame!.drive],
+      levels: [...drawn.frame!.levels],
+    };
+  });
+}
+
+/** For what takes the page a moment; a busy machine may need many. */
+export function eventually<T>(read: () => T | Promise<T>) {
+  return expect.poll(read, { timeout: 20_000, interval: 50 });
+}
+
+/** What assistive technology was told last. */
+export function told(page: Page): Promise<string> {
+  return page.locator('p[aria-live="polite"]').innerText();
+}
+
+export async function untilTold(page: Page, text: string): Promise<void> {
+  await page.waitForFunction(
+    (wanted) => document.querySelector('p[aria-live="polite"]')?.textContent?.includes(wanted),
+    text,
+    { timeout: 20_000 },
+  );
+}
+
+export async function openSample(page: Page, name: string, pieceName: string): Promise<void> {
+  await page.selectOption('[aria-label="Open a sample"]', `${name}.piece.json`);
+  await page.waitForFunction(
+    (wanted) => document.querySelector('.piece-name b')?.textContent === wanted,
+    pieceName,
+  );
+}
