@@ -65,8 +65,7 @@ export class Graph {
     if (b.op === 'const' && a.op === 'sub' && a.type === type && a.b.op === 'const') {
       return this.add(type, a.a, this.constant(type, b.value - a.b.value));
     }
-    if (b.op === 'const' && b.value < 0 && a.type === type)
-      return this.sub(type, a, this.constant(type, -b.value));
+    if (isNegative(b, type) && a.type === type) return this.sub(type, a, this.constant(type, -b.value));
     return this.make(type, { op: 'add', a, b }, range.addRange(a, b));
   }
 
@@ -76,8 +75,7 @@ export class Graph {
     // Modulo the type's size, a - (a - c) is c, and (a + c) - a is c.
     if (b.op === 'sub' && b.a === a && b.type === type && range.fits(b.b, type)) return this.cast(type, b.b);
     if (a.op === 'add' && a.a === b && a.type === type && range.fits(a.b, type)) return this.cast(type, a.b);
-    if (b.op === 'const' && b.value < 0 && a.type === type)
-      return this.add(type, a, this.constant(type, -b.value));
+    if (isNegative(b, type) && a.type === type) return this.add(type, a, this.constant(type, -b.value));
     return this.make(type, { op: 'sub', a, b }, range.subRange(a, b));
   }
 
@@ -337,6 +335,11 @@ function slowest(operands: readonly Node[]): Rate {
 
 export function isConstant(node: Node, value: number): boolean {
   return node.op === 'const' && node.value === value;
+}
+
+/** A constant below 0 whose opposite the type holds: the most negative number has none. */
+function isNegative(node: Node, type: IntType): node is NodeOf<'const'> {
+  return node.op === 'const' && node.value < 0 && -node.value <= rangeOf[type].max;
 }
 
 /** A factor that was only moved up, without loss, by bits that the product moves down again. */

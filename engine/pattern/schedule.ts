@@ -8,7 +8,6 @@ export interface Schedule {
   readonly isVariable: (node: Node) => boolean;
 }
 
-
 const isLeaf = (node: Node) => operandsOf(node).length === 0;
 
 /**

@@ -120,7 +120,14 @@ function checkFunction(scope: Scope, definition: FunctionDefinition, library: re
   });
   scope.current = undefined;
   const ours = library.includes(definition);
-  const typed: TypedFunction = { name, ours, type: result.type, precision: result.precision, parameters, body };
+  const typed: TypedFunction = {
+    name,
+    ours,
+    type: result.type,
+    precision: result.precision,
+    parameters,
+    body,
+  };
   if (!hasErrors(scope.diagnostics) && !alwaysReturns(body)) {
     scope.error(
       'missing-return',

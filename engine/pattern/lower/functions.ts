@@ -143,10 +143,9 @@ export class Functions {
   mix(a: Real, b: Real, t: Real): Real {
     const { arithmetic, graph } = this;
     const product = arithmetic.mul(arithmetic.sub(b, a), t);
-    const isProper = within(rangeAt(t, 14), { min: 0, max: 16384 });
-    if (!isProper || (a.exact !== undefined && b.exact !== undefined && product.exact !== undefined)) {
-      return arithmetic.add(a, product);
-    }
+    const isProper = within(rangeAt(t, 16), { min: 0, max: 65536 });
+    // Between two numbers of the source the sum's own range says it all.
+    if (!isProper || (a.exact !== undefined && b.exact !== undefined)) return arithmetic.add(a, product);
     const precision = finerOf(finerOf(a.precision, b.precision), t.precision);
     const ends: [Real, Real] = [
       { ...a, precision },
@@ -156,7 +155,14 @@ export class Functions {
     const { type } = formats[format];
     const [from, to] = [arithmetic.nodeIn(a, format), arithmetic.nodeIn(b, format)];
     const node = graph.add(type, from, arithmetic.nodeIn(product, format));
-    return this.unit(format, graph.bounded(node, hull(from, to)), precision);
+    // Bits that one part of the sum has lost and the other has not can carry it past an end by one lowp step.
+    const losesBits =
+      format === 'lowp'
+        ? [a, b].some((end) => (end.exact === undefined ? end.format !== 'lowp' : !isLowp(end.exact)))
+        : product.format === 'lowp' || [a, b].some(({ exact }) => exact !== undefined && !isLowp(exact));
+    const slack = !losesBits ? 0 : format === 'lowp' ? 1 : 4;
+    const { min, max } = hull(from, to);
+    return this.unit(format, graph.bounded(node, { min: min - slack, max: max + slack }), precision);
   }
 
   step(edge: Real, x: Real): Real {
@@ -335,3 +341,6 @@ export class Functions {
     return this.unit('phase', this.graph.call(b === undefined ? 'hash' : 'hash2', words), 'lowp');
   }
 }
+
+/** A number of the source that 14 fraction bits hold exactly. */
+const isLowp = (exact: number) => Number.isInteger(exact * 16384);

@@ -18,7 +18,13 @@ export const formats: Record<Format, { readonly type: IntType; readonly fraction
 };
 
 export type Form =
-  | { readonly kind: 'sum'; readonly a: Real; readonly b: Real; readonly sign: 1 | -1; readonly parts: number }
+  | {
+      readonly kind: 'sum';
+      readonly a: Real;
+      readonly b: Real;
+      readonly sign: 1 | -1;
+      readonly parts: number;
+    }
   | { readonly kind: 'scaled'; readonly base: Real; readonly factor: number }
   | { readonly kind: 'product'; readonly a: Real; readonly b: Real }
   /** The given `along`: index / count. */
@@ -61,7 +67,12 @@ export type Scalar = Real | Whole | Truth;
 /** One to three scalars. */
 export type Value = readonly Scalar[];
 
+/** Bounds with so many fraction bits. A number of the source is rounded anew for each format. */
 export const rangeAt = (value: Real, fraction: number): Range => {
+  if (value.exact !== undefined) {
+    const raw = Math.round(value.exact * 2 ** fraction);
+    return { min: raw, max: raw };
+  }
   const shift = fraction - formats[value.format].fraction;
   return { min: Math.floor(value.node.min * 2 ** shift), max: Math.floor(value.node.max * 2 ** shift) };
 };
