@@ -45,7 +45,8 @@ export function generateSketch(score: Score, chip: ChipName, options: SketchOpti
   const tight = estimate === null ? [] : checkRoom(chip, estimate, plan.tables.bytes);
   if (hasErrors(tight)) return { diagnostics: tight };
 
-  const kept = myCodeOf(options.previous);
+  // A program for the desk has no place for a maker's code.
+  const kept = myCodeOf(chip === 'host' ? undefined : options.previous);
   const facts = {
     power: options.power ?? reportPower(score).looks,
     cautions: cautionsFor(piece).map(({ short }) => short),

@@ -29,13 +29,13 @@ export interface LookEstimate {
 
 const cycles = {
   /** One step of a walk through a zone, with a glance at the clock. */
-  step: 150,
+  step: 160,
   /** Laying a pixel on what is there. */
-  lay: 95,
+  lay: 100,
   /** Times, fades and the call of a clip. */
   clip: 4500,
   /** Clearing, gamma, brightness, order, a glance at the clock, and summing up the current. */
-  output: 330,
+  output: 430,
   /** The player, of everything else. */
   playerShare: 1.06,
 };

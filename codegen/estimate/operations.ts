@@ -28,7 +28,7 @@ type Costs = readonly [narrow: Cost, wide: Cost];
 const cost = (cycles: number, bytes: number): Cost => ({ cycles, bytes });
 const both = (narrow: Cost, wide: Cost): Costs => [narrow, wide];
 const free = both(noCost, noCost);
-const compared = both(cost(7, 6), cost(12, 12));
+const compared = both(cost(5, 6), cost(8, 12));
 const divided = both(cost(650, 16), cost(680, 18));
 
 const costs: Record<Exclude<Op, 'call'>, Costs> = {
@@ -37,14 +37,14 @@ const costs: Record<Exclude<Op, 'call'>, Costs> = {
   zone: free,
   parameter: free,
   keyed: free,
-  add: both(cost(6, 6), cost(14, 16)),
-  sub: both(cost(6, 6), cost(14, 16)),
-  mul: both(cost(32, 16), cost(110, 22)),
-  shl: both(cost(8, 6), cost(20, 12)),
-  shr: both(cost(12, 7), cost(20, 14)),
-  cast: both(cost(2, 3), cost(4, 4)),
-  min: both(cost(8, 10), cost(16, 18)),
-  max: both(cost(8, 10), cost(16, 18)),
+  add: both(cost(4, 6), cost(10, 16)),
+  sub: both(cost(4, 6), cost(10, 16)),
+  mul: both(cost(30, 16), cost(80, 22)),
+  shl: both(cost(4, 6), cost(16, 12)),
+  shr: both(cost(6, 7), cost(16, 14)),
+  cast: both(cost(1, 3), cost(2, 4)),
+  min: both(cost(6, 10), cost(12, 18)),
+  max: both(cost(6, 10), cost(12, 18)),
   div: divided,
   rem: divided,
   mod: divided,
@@ -54,10 +54,10 @@ const costs: Record<Exclude<Op, 'call'>, Costs> = {
   and: both(cost(3, 4), cost(3, 4)),
   or: both(cost(3, 4), cost(3, 4)),
   not: both(cost(2, 2), cost(2, 2)),
-  select: both(cost(8, 10), cost(12, 14)),
-  gradientSegment: both(cost(60, 12), cost(60, 12)),
-  gradientPart: both(cost(110, 16), cost(110, 16)),
-  gradientColour: both(cost(75, 14), cost(75, 14)),
+  select: both(cost(6, 10), cost(10, 14)),
+  gradientSegment: both(cost(50, 12), cost(50, 12)),
+  gradientPart: both(cost(70, 16), cost(70, 16)),
+  gradientColour: both(cost(70, 14), cost(70, 14)),
 };
 
 /** Bytes of a call and its arguments; the kernel itself is counted once for the whole sketch. */

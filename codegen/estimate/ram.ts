@@ -9,6 +9,7 @@ const bytes = {
   /** `steady_ms`, `raw`, `down`; with gestures `phase_ms` and `phase` too. */
   button: 3,
   buttonWithGestures: 6,
+  lastRawDown: 1,
   /** `picture_changed`, `last_millis`, `credit_us`, `sent_us`. */
   clock: 13,
 };
@@ -21,6 +22,7 @@ export function sketchRamBytes(score: Score, features: Features): number {
   return (
     looksAtOnce * (frame + 2 * bytes.loop) +
     score.piece.controls.buttons.length * button +
+    Number(features.buttons) * bytes.lastRawDown +
     2 * bytes.moment +
     bytes.clock
   );

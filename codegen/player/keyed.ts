@@ -3,22 +3,27 @@ import type { KeyedFormat, KeyedParameter } from '../../engine/look/keyframes.ts
 import { inOrder } from '../../engine/pattern/ir.ts';
 import type { ClipProgram } from '../../engine/pattern/program.ts';
 import { cppType } from '../print/expression.ts';
+import { keyedNames } from '../print/keyed-names.ts';
 import type { Tables } from './tables.ts';
 import { quoted } from './text.ts';
 
 export interface KeyedRead {
   readonly parameter: KeyedParameter;
+  /** Of the local that holds its value. */
+  readonly local: string;
   /** In which the pattern reads it. */
   readonly type: string;
 }
 
 /** The keyframed parameters that are left in a program: one that cannot change the light is not. */
-export function keyedReads({ levels, keyed }: ClipProgram): KeyedRead[] {
+export function keyedReads(program: ClipProgram): KeyedRead[] {
+  const { levels, keyed } = program;
+  const locals = keyedNames(program);
   const types = new Map<number, string>();
   for (const node of inOrder(levels)) if (node.op === 'keyed') types.set(node.slot, cppType[node.type]);
   return keyed.flatMap((parameter, slot) => {
     const type = types.get(slot);
-    return type === undefined ? [] : [{ parameter, type }];
+    return type === undefined ? [] : [{ parameter, type, local: locals[slot]! }];
   });
 }
 
@@ -45,11 +50,11 @@ const conversions: Record<KeyedFormat, (value: string, type: string) => string> 
 };
 
 /** The local that holds a parameter's value in this frame. */
-export function keyedLocal({ parameter, type }: KeyedRead, tables: Tables, eased: boolean): string {
-  const { name, keys, min, max, to } = parameter;
+export function keyedLocal({ parameter, type, local }: KeyedRead, tables: Tables, eased: boolean): string {
+  const { keys, min, max, to } = parameter;
   const value = `value_at(${keysTable(parameter, tables, eased)}, ${keys.length}, clip.ms)`;
   const bounded = mayLeaveRange(parameter) ? `clamped(${value}, ${min}, ${max})` : value;
-  return `const ${type} keyed_${name} = ${conversions[to](bounded, type)};`;
+  return `const ${type} ${local} = ${conversions[to](bounded, type)};`;
 }
 
 function keysTable({ name, keys }: KeyedParameter, tables: Tables, eased: boolean): string {

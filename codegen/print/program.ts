@@ -5,6 +5,7 @@ import type { ClipProgram } from '../../engine/pattern/program.ts';
 import { schedule } from '../../engine/pattern/schedule.ts';
 import { functionName, type HelperName } from '../kernels/kernels.ts';
 import { atom, cppType, type Expression } from './expression.ts';
+import { keyedNames } from './keyed-names.ts';
 import { levelExpression } from './level.ts';
 import { type Context, emitOperation } from './operations.ts';
 
@@ -37,7 +38,7 @@ export interface PrintedProgram {
 
 /**
  * The statements read the locals `time`, `turn`, `index`, `place_x`, `place_y` where `uses` says so, and
- * `keyed_NAME` for each keyframed parameter. Their own locals begin with `v_`.
+ * those of `keyedNames` for each keyframed parameter. Their own locals begin with `v_`.
  */
 export function printProgram(program: ClipProgram, tables: TableTaker): PrintedProgram {
   const kernels = new Set<HelperName>();
@@ -47,13 +48,14 @@ export function printProgram(program: ClipProgram, tables: TableTaker): PrintedP
   });
   const names = new Map<Node, Expression>();
   const locals = new LocalNames();
+  const keyed = keyedNames(program);
   const context: Context = {
     emit: (node) => names.get(node) ?? emitOperation(node, context),
     use: (helper) => {
       kernels.add(helper);
       return functionName(helper);
     },
-    keyed: (slot) => `keyed_${program.keyed[slot]!.name}`,
+    keyed: (slot) => keyed[slot]!,
     gradient: (number) => gradientTables(program, number, tables),
   };
   const declare = (node: Node): string => {

@@ -152,6 +152,40 @@ export const featureCases: readonly FeatureCase[] = [
     has: [/int64_t value/, /clamped\(/],
     lacks: [],
   },
+  {
+    title: 'keyframed parameters whose parts are named alike',
+    piece: puntLantern({
+      patterns: [
+        {
+          name: 'Alike',
+          source:
+            'uniform vec3 tint; uniform lowp float tint_red; lowp vec3 light() { return tint * tint_red; }',
+          parameters: [
+            { kind: 'colour', name: 'tint', label: 'Tint', default: '#ffffff' },
+            { kind: 'number', name: 'tint_red', label: 'Share', min: 0, max: 1, default: 1 },
+          ],
+        },
+      ],
+      looks: [
+        lookOf('Glow', [
+          {
+            pattern: 'Alike',
+            parameters: {
+              tint: colourKeys('linear'),
+              tint_red: {
+                keys: [
+                  { atMilliseconds: 0, value: 0.25 },
+                  { atMilliseconds: 1900, value: 1 },
+                ],
+              },
+            },
+          },
+        ]),
+      ],
+    }),
+    has: [/const int16_t keyed_tint_red = /, /const int16_t keyed_tint_red_2 = /],
+    lacks: [/keyed_tint_red_3/],
+  },
   ...(['multiply', 'screen', 'darken', 'lighten', 'plus-lighter'] as const).map((blend) => ({
     title: `the blend ${blend}`,
     piece: puntLantern({ looks: [lookOf('Glow', [{ blend }])] }),

@@ -4,7 +4,7 @@
 // Pixels   8 x WS2812B on pin 6
 // Buttons  "knob" on pin 2; each joins its pin to ground
 // Supply   5 V, limited to 400 mA
-// Size     88 bytes of RAM; by estimate 4.2 KB of program and 50 frames a second in the busiest look
+// Size     89 bytes of RAM; by estimate 4.2 KB of program and 50 frames a second in the busiest look
 // Power    calculated, one loop of each look at the start brightness:
 //          66 mA on average, 67 mA at most: "Glow"
 //          40 mA on average, 52 mA at most: "Flow"
@@ -358,6 +358,7 @@ static void watch_button(uint8_t number, bool raw) {
 
 static uint32_t last_millis;
 static uint32_t credit_us;
+static uint8_t last_raw_down;
 
 // Everything that can happen in a millisecond, in this order: time, then the buttons.
 // Bit b of `raw_down` says whether button b is pressed at this moment.
@@ -377,9 +378,8 @@ static uint8_t read_buttons() {
   return raw_down;
 }
 
-// Catches up with the clock. Called between pixels, too, so that a short press always counts however long
-// a frame takes. It never disturbs that frame, which is drawn from `shown` alone.
-static void watch_the_buttons() {
+// Milliseconds since the last call, those included that the clock missed while pixels were sent.
+static uint32_t milliseconds_due() {
   const uint32_t now = millis();
   uint32_t due = now - last_millis;
   last_millis = now;
@@ -387,7 +387,20 @@ static void watch_the_buttons() {
     credit_us -= 1000;
     due++;
   }
-  for (; due > 0; due--) one_millisecond(read_buttons());
+  return due;
+}
+
+// Catches up with the clock. Called between pixels, too, so that a short press always counts however long
+// a frame takes. It never disturbs that frame, which is drawn from `shown` alone.
+static void watch_the_buttons() {
+  uint32_t due = milliseconds_due();
+  if (due == 0) return;
+  // While a long frame was sent nobody looked: a button counts as down if it was so before or is so now,
+  // or else a short press that ends in the meantime would leave no trace.
+  const uint8_t raw_down = read_buttons();
+  for (; due > 1; due--) one_millisecond((uint8_t)(last_raw_down | raw_down));
+  one_millisecond(raw_down);
+  last_raw_down = raw_down;
 }
 
 // ---- Blending: laying a clip's pixel on what is there already ---------------------------------------
