@@ -4,6 +4,10 @@ import { clampChroma, converter, formatHex, modeOklch, modeRgb, useMode as regis
 registerSpace(modeRgb);
 registerSpace(modeOklch);
 const toOklch = converter('oklch');
+const toRgb = converter('rgb');
+
+/** What rounding may carry beyond the edge: far less than a level. */
+const edge = 1e-3;
 
 export interface Turned {
   /** 0 black .. 1 white. */
@@ -25,7 +29,11 @@ export function turnedOf(hex: string, hue = 0): Turned {
 
 /** The nearest colour of the same lightness and hue that exists in sRGB, as `#rrggbb`. */
 export function hexOf({ lightness, richness, hue }: Turned): string {
-  return formatHex(clampChroma({ mode: 'oklch', l: lightness, c: richness, h: hue }, 'oklch'));
+  const asked = { mode: 'oklch', l: lightness, c: richness, h: hue } as const;
+  const { r, g, b } = toRgb(asked);
+  // The primaries lie on the very edge: clamped for a rounding error, blue would lose an eighth of its richness.
+  const exists = [r, g, b].every((channel) => channel > -edge && channel < 1 + edge);
+  return formatHex(exists ? asked : clampChroma(asked, 'oklch'));
 }
 
 /** A colour between two stops, per channel on levels, as the pixels mix it. */

@@ -4,7 +4,7 @@
  * Drive is linear light, 255 is a pixel at full power. After dark an eye is open wide, so the picture is
  * exposed for the piece's usual brightness: this drive looks as bright as the screen can be.
  */
-const brightestDrive = 112;
+export const brightestDrive = 112;
 
 /** Screen value (sRGB, IEC 61966-2-1) of each drive. */
 const screenOfDrive = Uint8Array.from({ length: 256 }, (_, drive) => {

@@ -1,6 +1,6 @@
 /** Files in and out: samples, the maker's own, and what is handed back. */
 import type { Diagnostic } from '../../../engine/diagnostic.ts';
-import type { Piece } from '../../../engine/piece/schema.ts';
+import { fileStem } from './file-name.ts';
 import type { Session } from './session.ts';
 
 /** Nothing a maker draws comes near; a film dropped by mistake should not be read into memory. */
@@ -62,15 +62,4 @@ export function handOver(fileName: string, text: string, type: string): void {
   link.click();
   // The browser reads it after the click has returned.
   setTimeout(() => URL.revokeObjectURL(url), 10_000);
-}
-
-/** A name that every file system takes. */
-export function fileStem({ name }: Pick<Piece, 'name'>): string {
-  const plain = name
-    .normalize('NFKD')
-    .replace(/['\u2019\p{M}]/gu, '')
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '');
-  return plain === '' ? 'piece' : plain;
 }

@@ -1,0 +1,191 @@
+/** Contacts, edits, history, gradients: what the maker's hands do. Rules: app/web/SPEC.md. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { hexOf, turnedOf } from '../../app/web/compose/colour.ts';
+import { addStop, gradientCss, mostStops, moveStop, removeStop } from '../../app/web/compose/gradient.ts';
+import { niceStep, tidy } from '../../app/web/compose/steps.ts';
+import { History } from '../../app/web/session/bench.ts';
+import { Contacts } from '../../app/web/session/contacts.ts';
+import { editClip, makeOwnPattern, setParameter, setPatternSource } from '../../app/web/session/edits.ts';
+import { fileStem } from '../../app/web/session/file-name.ts';
+import { findLibraryPattern } from '../../engine/pattern/library.ts';
+import { checkPiece } from '../../engine/piece/load.ts';
+import { samplePiece } from './browser/samples.ts';
+
+const seed = 20_261;
+
+describe('W3 contacts', () => {
+  test('a tap of no length is drawn out, and so is the gap to the next', () => {
+    const contacts = new Contacts();
+    contacts.reset(20);
+    contacts.press(0, 1000);
+    contacts.release(0, 1000);
+    contacts.press(0, 1001);
+    contacts.release(0, 1001);
+    expect(contacts.take(999, 300)).toEqual([
+      { atMs: 1, button: 0, down: true },
+      { atMs: 61, button: 0, down: false },
+      { atMs: 121, button: 0, down: true },
+      { atMs: 181, button: 0, down: false },
+    ]);
+  });
+
+  test('real presses keep their times, across any slicing of time', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 1, max: 60 }), { minLength: 8, maxLength: 40 }), (steps) => {
+        const contacts = new Contacts();
+        contacts.reset(20);
+        contacts.press(0, 110);
+        contacts.release(0, 290);
+        contacts.press(1, 200);
+        const seen: string[] = [];
+        let at = 100;
+        for (const step of [...steps, 400]) {
+          for (const { atMs, button, down } of contacts.take(at, step))
+            seen.push(`${at + atMs} ${button} ${down}`);
+          at += step;
+        }
+        expect(seen).toEqual(['110 0 true', '200 1 true', '290 0 false']);
+      }),
+      { seed },
+    );
+  });
+
+  test('a contact that is down already is not pressed again, nor released twice', () => {
+    const contacts = new Contacts();
+    contacts.press(0, 10);
+    contacts.press(0, 15);
+    contacts.release(0, 200);
+    contacts.release(0, 210);
+    expect(contacts.take(0, 400)).toHaveLength(2);
+  });
+});
+
+describe('W6 edits', () => {
+  const piece = samplePiece('jellyfish-parasol');
+  const at = { look: 0, track: 0, clip: 0 };
+
+  test('give another piece and leave the first as it was', () => {
+    const before = structuredClone(piece);
+    const edited = setParameter(editClip(piece, at, { opacity: 7 }), at, 'lowest', 0.5);
+    expect(edited.looks[0]!.tracks[0]!.clips[0]).toMatchObject({ opacity: 7, parameters: { lowest: 0.5 } });
+    expect(piece).toEqual(before);
+    expect(edited.looks[1]).toBe(piece.looks[1]);
+    expect(checkPiece(edited).diagnostics).toEqual([]);
+  });
+
+  test('make a library pattern the own of the piece, each time under a free name', () => {
+    const { source, parameters } = findLibraryPattern('sleeper/1')!;
+    const copy = { source, parameters: [...parameters] };
+    const once = makeOwnPattern(piece, at, copy);
+    const twice = makeOwnPattern(editClip(once, at, { pattern: 'sleeper/1' }), at, copy);
+    const names = twice.patterns.map(({ name }) => name);
+    expect(names).toEqual([...piece.patterns.map(({ name }) => name), 'my sleeper', 'my sleeper 2']);
+    expect(twice.looks[0]!.tracks[0]!.clips[0]!.pattern).toBe('my sleeper 2');
+    expect(checkPiece(twice).diagnostics).toEqual([]);
+    const rewritten = setPatternSource(twice, 'my sleeper', '// gone');
+    expect(rewritten.patterns.find(({ name }) => name === 'my sleeper')!.source).toBe('// gone');
+  });
+
+  test('of one drag are undone together, and redone', () => {
+    const history = new History();
+    const named = (name: string) => ({ ...piece, name });
+    const [a, b, c, d] = ['a', 'b', 'c', 'd'].map(named);
+    history.record(a!, 'opacity');
+    history.record(b!, 'opacity');
+    history.rest();
+    history.record(c!, 'opacity');
+    expect(history.undo(d!)).toBe(c);
+    expect(history.undo(c!)).toBe(a);
+    expect(history.undo(a!)).toBeNull();
+    expect(history.redo(a!)).toBe(c);
+    expect(history.redo(c!)).toBe(d);
+    expect(history.canRedo).toBe(false);
+  });
+
+  test('a refused edit is withdrawn for good', () => {
+    const history = new History();
+    history.record(piece, null);
+    expect(history.withdraw()).toBe(piece);
+    expect(history.canUndo || history.canRedo).toBe(false);
+  });
+});
+
+describe('gradients', () => {
+  const piece = samplePiece('jellyfish-parasol');
+  const millrace = { look: 0, track: 1, clip: 0 };
+  const colour = fc.integer({ min: 0, max: 0xffffff }).map((n) => `#${n.toString(16).padStart(6, '0')}`);
+  const stops = fc
+    .array(fc.record({ at: fc.integer({ min: 0, max: 1000 }).map((n) => n / 1000), colour }), {
+      minLength: 1,
+      maxLength: mostStops - 1,
+    })
+    .map((list) => list.sort((a, b) => a.at - b.at));
+
+  test('stay valid, whatever is moved, added or removed', () => {
+    fc.assert(
+      fc.property(stops, fc.nat(), fc.double({ min: -2, max: 2, noNaN: true }), (list, pick, to) => {
+        const index = pick % list.length;
+        const added = addStop(list);
+        for (const changed of [moveStop(list, index, to), added.stops, removeStop(list, index)]) {
+          expect(checkPiece(setParameter(piece, millrace, 'water', changed)).diagnostics).toEqual([]);
+        }
+        expect(added.stops).toHaveLength(list.length + 1);
+      }),
+      { seed },
+    );
+  });
+
+  test('a new stop between two others does not change the gradient', () => {
+    const { stops: more, index } = addStop([
+      { at: 0, colour: '#000000' },
+      { at: 1, colour: '#6480ff' },
+    ]);
+    expect(more[index]).toEqual({ at: 0.5, colour: '#324080' });
+    expect(gradientCss(more)).toBe('linear-gradient(90deg, #000000 0%, #324080 50%, #6480ff 100%)');
+  });
+
+  test('the last stop stays', () => {
+    const one = [{ at: 0.4, colour: '#ff8800' }];
+    expect(removeStop(one, 0)).toEqual(one);
+  });
+});
+
+describe('colours', () => {
+  /** OKLCH of the sRGB primaries: CSS Color Module Level 4, sample conversions (from memory). */
+  test.each([
+    ['#ff0000', 0.628, 0.2577, 29.23],
+    ['#00ff00', 0.8664, 0.2948, 142.5],
+    ['#0000ff', 0.452, 0.3132, 264.05],
+  ])('%s has its published lightness, richness and hue', (hex, lightness, richness, hue) => {
+    const turned = turnedOf(hex);
+    expect(turned.lightness).toBeCloseTo(lightness, 3);
+    expect(turned.richness).toBeCloseTo(richness, 3);
+    expect(turned.hue).toBeCloseTo(hue, 1);
+    expect(hexOf(turned)).toBe(hex);
+  });
+
+  test('a colour that no pixel can show keeps its lightness and hue', () => {
+    const asked = { lightness: 0.7, richness: 0.33, hue: 200 };
+    const got = turnedOf(hexOf(asked));
+    expect(got.lightness).toBeCloseTo(asked.lightness, 2);
+    expect(Math.abs(got.hue - asked.hue)).toBeLessThan(2);
+    expect(got.richness).toBeLessThan(asked.richness);
+  });
+
+  test('grey keeps the hue that the hand had', () => {
+    expect(turnedOf('#808080', 123).hue).toBe(123);
+  });
+});
+
+test('dials step by round figures and show no more digits than they have', () => {
+  expect([0.95, 1, 7.75, 19.5, 59, 200].map(niceStep)).toEqual([0.005, 0.005, 0.02, 0.05, 0.2, 0.5]);
+  expect(tidy(0.30000000000000004, 0.005)).toBe('0.3');
+  expect(tidy(4, 0.02)).toBe('4');
+});
+
+test('W13 a file is named after its piece, in letters that every file system takes', () => {
+  expect(fileStem({ name: "Ferryman's hat" })).toBe('ferrymans-hat');
+  expect(fileStem({ name: 'Été / fête?' })).toBe('ete-fete');
+  expect(fileStem({ name: '///' })).toBe('piece');
+});
