@@ -5,7 +5,11 @@ export default defineConfig({
   plugins: [sourcesAsText()],
   test: {
     include: ['tests/**/*.test.ts'],
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    // Emulators and compilers take their time, more so when all processors are busy.
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
+    teardownTimeout: 30_000,
+    pool: 'forks',
+    maxWorkers: 2,
   },
 });
