@@ -144,8 +144,9 @@ export class Arithmetic {
   scale(value: Real, factor: number): Real {
     if (value.exact !== undefined) return this.literal(value.exact * factor);
     if (factor === 1) return value;
-    if (value.form?.kind === 'scaled')
-      return this.scaled(value.form.base, value.form.factor * factor, value.precision);
+    const { form } = value;
+    if (form?.kind === 'scaled' && Math.abs(form.factor * factor) < 32768)
+      return this.scaled(form.base, form.factor * factor, value.precision);
     return this.scaled(value, factor, value.precision);
   }
 
@@ -163,10 +164,11 @@ export class Arithmetic {
   }
 
   /** A factor keeps 16 fraction bits, or 15 significant ones where a 16 bit value is to be multiplied. */
-  private factorFor(base: Real, factor: number): { mantissa: number; fraction: number } {
+  private factorFor(base: Real, factor: number): Factor {
+    if (base.format === 'mediump') return fineFactor(base.node, factor);
     const full = clampTo32(Math.round(factor * 65536));
     const significant = full / (full & -full || 1);
-    if (base.format === 'mediump' || Math.abs(significant) <= 32767) return { mantissa: full, fraction: 16 };
+    if (Math.abs(significant) <= 32767) return { mantissa: full, fraction: 16 };
     let fraction = 16;
     // Two bits at least, so that the product still has the 16 fraction bits of a mediump.
     while (fraction > 2 && Math.abs(Math.round(factor * 2 ** fraction)) > 32767) fraction--;
@@ -251,12 +253,15 @@ export class Arithmetic {
     const { graph } = this;
     const rounded = clampTo32(Math.round(factor * 65536));
     // A whole number of turns may be applied after the fraction was taken.
-    if (rounded % 65536 === 0) {
+    if (rounded % 65536 === 0 && rounded !== 0) {
       return graph.mul('u16', this.fractionOf(base), graph.constant('i32', rounded / 65536), 0);
     }
     const constant = graph.constant('i32', rounded);
     if (base.form?.kind === 'along') return this.rampNode(this.real('mediump', constant, 'mediump'));
-    return graph.mul('u16', base.node, constant, formats[base.format].fraction);
+    if (base.format !== 'mediump')
+      return graph.mul('u16', base.node, constant, formats[base.format].fraction);
+    const { mantissa, fraction } = fineFactor(base.node, factor);
+    return graph.mul('u16', base.node, graph.constant('i32', mantissa), fraction);
   }
 
   /** The low 16 bits at 16 fraction bits. */
@@ -265,6 +270,31 @@ export class Arithmetic {
     if (value.format === 'lowp') return this.graph.shl('u16', value.node, 2);
     return this.graph.cast('u16', value.node);
   }
+}
+
+interface Factor {
+  readonly mantissa: number;
+  readonly fraction: number;
+}
+
+/**
+ * A number of the source that a 32 bit value is multiplied by. 16 fraction bits alone would leave little of
+ * a small one: time / 3600.0 would be off by a hundredth. It takes more of them until 12 bits are
+ * significant, as long as the product still passes through 32 bits on the way.
+ */
+function fineFactor(node: Node, factor: number): Factor {
+  const mantissaAt = (fraction: number) => clampTo32(Math.round(factor * 2 ** fraction));
+  let fraction = 16;
+  while (
+    fraction < 28 &&
+    Math.abs(factor) * 2 ** fraction < 4096 &&
+    !Number.isInteger(factor * 2 ** fraction)
+  ) {
+    const finer = mantissaAt(fraction + 4);
+    if (!fits(mulRange(node, { min: finer, max: finer }, 16), 'i32')) break;
+    fraction += 4;
+  }
+  return { mantissa: mantissaAt(fraction), fraction };
 }
 
 const clampTo32 = (value: number) => Math.min(0x7fffffff, Math.max(-0x80000000, value));

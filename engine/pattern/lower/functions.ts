@@ -1,4 +1,5 @@
 /** The built-in functions on scalars, by their definitions in GLSL ES 3.00 chapter 8 and our language notes. */
+import { rangeOf } from '../../fixed/integers.ts';
 import type { Node } from '../ir.ts';
 import { fits, hull, within } from '../range.ts';
 import type { Arithmetic } from './arithmetic.ts';
@@ -75,6 +76,8 @@ export class Functions {
     if (x.exact !== undefined) return this.arithmetic.literal(Math.abs(x.exact));
     if (x.node.min >= 0) return x;
     const size = this.max(x, this.arithmetic.negative(x));
+    // The most negative number of all wraps to itself.
+    if (x.node.min === rangeOf.i32.min) return size;
     return { ...size, node: this.graph.bounded(size.node, { min: 0, max: size.node.max }) };
   }
 
@@ -151,15 +154,19 @@ export class Functions {
       { ...a, precision },
       { ...b, precision },
     ];
-    const format = a.format === 'phase' && b.format === 'phase' ? 'phase' : arithmetic.common(...ends);
+    const bothPhase = a.format === 'phase' && b.format === 'phase';
+    // A ramp falls short by a step: below 0 a phase would leap to 1.
+    const isRamp = t.form?.kind === 'along' && product.format === 'lowp';
+    const format = !bothPhase ? arithmetic.common(...ends) : isRamp ? 'lowp' : 'phase';
     const { type } = formats[format];
     const [from, to] = [arithmetic.nodeIn(a, format), arithmetic.nodeIn(b, format)];
     const node = graph.add(type, from, arithmetic.nodeIn(product, format));
     // Bits that one part of the sum has lost and the other has not can carry it past an end by one lowp step.
     const losesBits =
-      format === 'lowp'
+      isRamp ||
+      (format === 'lowp'
         ? [a, b].some((end) => (end.exact === undefined ? end.format !== 'lowp' : !isLowp(end.exact)))
-        : product.format === 'lowp' || [a, b].some(({ exact }) => exact !== undefined && !isLowp(exact));
+        : product.format === 'lowp' || [a, b].some(({ exact }) => exact !== undefined && !isLowp(exact)));
     const slack = !losesBits ? 0 : format === 'lowp' ? 1 : 4;
     const { min, max } = hull(from, to);
     return this.unit(format, graph.bounded(node, { min: min - slack, max: max + slack }), precision);
@@ -190,8 +197,11 @@ export class Functions {
     } else {
       // Four steps of 1/65536 at least: the reciprocal then stays inside the format.
       const least = this.max(width, arithmetic.literal(4 / 65536));
+      const within = this.min(distance, least);
       const one = this.unit('mediump', this.graph.constant('i32', 65536), 'mediump');
-      t = arithmetic.mul(this.min(distance, least), arithmetic.div(one, least));
+      // A reciprocal can be shared by all pixels, but that of a wide edge would keep few bits.
+      const isShared = least.node.rate !== 'pixel' && rangeAt(least, 0).max <= 64;
+      t = isShared ? arithmetic.mul(within, arithmetic.div(one, least)) : arithmetic.div(within, least);
     }
     const precision = finerOf(finerOf(e0.precision, e1.precision), x.precision);
     const soft = this.unit(
