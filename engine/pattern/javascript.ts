@@ -6,7 +6,8 @@ import { floorModulo, multiply } from '../fixed/arithmetic.ts';
 import { gradientColour, gradientPart, gradientSegment } from '../fixed/gradient.ts';
 import type { IntType, Range } from '../fixed/integers.ts';
 import { kernelNames, kernels } from '../fixed/kernels.ts';
-import type { Node, NodeOf, Op } from './ir.ts';
+import { fillPixels } from './fill.ts';
+import { type InputName, inOrder, type Node, type NodeOf, type Op } from './ir.ts';
 import type { ClipProgram } from './program.ts';
 import { addRange, fits, mulRange, shlRange, shrRange, subRange } from './range.ts';
 import { schedule } from './schedule.ts';
@@ -94,7 +95,9 @@ const emitters: { readonly [O in Op]: (node: NodeOf<O>, emit: Emit) => string } 
     const quotient = `(${emit(a)} * ${2 ** shift} / ${emit(b)} | 0)`;
     return type === 'i32' ? quotient : wrapText[type](quotient);
   },
-  rem: ({ a, b }, emit) => `(${emit(a)} % ${emit(b)} | 0)`,
+  // Where no sign has to be kept, V8 need not ask for one.
+  rem: ({ a, b }, emit) =>
+    a.min >= 0 && b.min > 0 ? `((${emit(a)} >>> 0) % ${emit(b)} | 0)` : `(${emit(a)} % ${emit(b)} | 0)`,
   mod: ({ a, b }, emit) =>
     b.op === 'const' && isPowerOfTwo(b.value)
       ? `(${emit(a)} & ${b.value - 1})`
@@ -118,6 +121,13 @@ function unspecialised(what: string): never {
   throw new Error(`a clip's program still asks for its ${what}`);
 }
 
+/** Inputs that are read anew for every pixel, if the pattern looks at them at all. */
+const pixelInputs: Partial<Record<InputName, string>> = {
+  index: 'const index = indices[at];',
+  placeX: 'const placeX = places[at * 2];',
+  placeY: 'const placeY = places[at * 2 + 1];',
+};
+
 /** The body of a DrawProgram. */
 export function printJavaScript({ levels }: ClipProgram): string {
   const { frame, pixel } = schedule(levels, { nesting: 12 });
@@ -129,13 +139,18 @@ export function printJavaScript({ levels }: ClipProgram): string {
     names.set(node, `v${names.size}`);
     return line;
   };
+  const declarations = frame.map(declare);
+  if (levels.every((level) => level.rate !== 'pixel')) {
+    return [...declarations, `fillPixels(out, ${levels.map(emit).join(', ')});`].join('\n');
+  }
+  const inputs = new Set(inOrder(levels).flatMap((node) => (node.op === 'input' ? [node.input] : [])));
   return [
-    ...frame.map(declare),
+    ...declarations,
     'const end = indices.length;',
-    'for (let at = 0; at < end; at++) {',
-    'const index = indices[at], placeX = places[at * 2], placeY = places[at * 2 + 1];',
+    'for (let at = 0, to = 0; at < end; at++, to += 3) {',
+    ...[...inputs].map((input) => pixelInputs[input] ?? ''),
     ...pixel.map(declare),
-    ...levels.map((level, channel) => `out[at * 3 + ${channel}] = ${emit(level)};`),
+    ...levels.map((level, channel) => `out[to + ${channel}] = ${emit(level)};`),
     '}',
   ].join('\n');
 }
@@ -149,6 +164,7 @@ export function compileProgram(program: ClipProgram): DrawProgram {
     gradientSegment,
     gradientPart,
     gradientColour,
+    fillPixels,
     gradients: program.gradients,
   };
   const body = `return function draw(out, indices, places, time, turn, keyed) {\n${printJavaScript(program)}\n};`;

@@ -6,12 +6,10 @@ import { wholeRoot } from './root.ts';
  * Length of a vector in the format of its components. All are shifted down together until each has 15
  * bits, so that the squares fit 32; what is lost is below one part in 16,000.
  */
-function lengthOf(...components: number[]): number {
-  let shift = 0;
-  const most = Math.max(...components.map(Math.abs));
-  while (most >= 2 ** (15 + shift)) shift++;
-  let sum = 0;
-  for (const component of components) sum += Math.floor(Math.abs(component) / 2 ** shift) ** 2;
+function lengthOf(x: number, y: number, z = 0): number {
+  const [across, up, deep] = [Math.abs(x), Math.abs(y), Math.abs(z)];
+  const shift = Math.max(0, 17 - Math.clz32(Math.max(across, up, deep)));
+  const sum = (across >>> shift) ** 2 + (up >>> shift) ** 2 + (deep >>> shift) ** 2;
   return Math.min(wholeRoot(sum) * 2 ** shift, largest32);
 }
 
@@ -24,7 +22,7 @@ function range(...components: Range[]): Range {
   // The common shift follows the largest component, so a larger one may round a smaller one down further.
   const slack = 2 ** Math.max(0, Math.ceil(Math.log2(Math.max(...most) + 1)) - 14);
   return {
-    min: Math.max(0, lengthOf(...least) - 2 * slack),
+    min: Math.max(0, lengthOf(...(least as [number, number, number?])) - 2 * slack),
     max: Math.min(largest32, Math.ceil(Math.hypot(...most))),
   };
 }
