@@ -145,8 +145,10 @@ export class Functions {
   /** a + (b - a) * t. Where t stays in 0..1 the result lies between a and b, whatever the parts of the sum do. */
   mix(a: Real, b: Real, t: Real): Real {
     const { arithmetic, graph } = this;
-    const product = arithmetic.mul(arithmetic.sub(b, a), t);
-    const isProper = within(rangeAt(t, 16), { min: 0, max: 65536 });
+    const difference = arithmetic.sub(b, a);
+    const product = arithmetic.mul(difference, t);
+    const isProper =
+      within(rangeAt(t, 16), { min: 0, max: 65536 }) && !arithmetic.mayWrap.has(difference.node);
     // Between two numbers of the source the sum's own range says it all.
     if (!isProper || (a.exact !== undefined && b.exact !== undefined)) return arithmetic.add(a, product);
     const precision = finerOf(finerOf(a.precision, b.precision), t.precision);
@@ -162,11 +164,9 @@ export class Functions {
     const [from, to] = [arithmetic.nodeIn(a, format), arithmetic.nodeIn(b, format)];
     const node = graph.add(type, from, arithmetic.nodeIn(product, format));
     // Bits that one part of the sum has lost and the other has not can carry it past an end by one lowp step.
+    const isShort = format === 'lowp' || difference.format === 'lowp';
     const losesBits =
-      isRamp ||
-      (format === 'lowp'
-        ? [a, b].some((end) => (end.exact === undefined ? end.format !== 'lowp' : !isLowp(end.exact)))
-        : product.format === 'lowp' || [a, b].some(({ exact }) => exact !== undefined && !isLowp(exact)));
+      isRamp || (format !== 'lowp' && product.format === 'lowp') || (isShort && !(isLowp(a) && isLowp(b)));
     const slack = !losesBits ? 0 : format === 'lowp' ? 1 : 4;
     const { min, max } = hull(from, to);
     return this.unit(format, graph.bounded(node, { min: min - slack, max: max + slack }), precision);
@@ -352,5 +352,6 @@ export class Functions {
   }
 }
 
-/** A number of the source that 14 fraction bits hold exactly. */
-const isLowp = (exact: number) => Number.isInteger(exact * 16384);
+/** Whether 14 fraction bits hold the value exactly. */
+const isLowp = ({ exact, format }: Real) =>
+  exact === undefined ? format === 'lowp' : Number.isInteger(exact * 16384);
