@@ -1,7 +1,7 @@
 /** What else a maker waits for. Times of this machine, best of some; no goals, but worth a look after a change. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { generateSketch } from '../../codegen/sketch.ts';
 import { rehearse } from '../../codegen/rehearse/rehearse.ts';
+import { generateSketch } from '../../codegen/sketch.ts';
 import { borrowFrame, stillMoment } from '../../engine/look/frame.ts';
 import { prepareScore } from '../../engine/look/prepare.ts';
 import type { Score } from '../../engine/look/score.ts';
