@@ -42,7 +42,8 @@ export function multiply(node: NodeOf<'mul'>, a: Expression, b: Expression, use:
 
   if (isShort(typeA) && isShort(typeB)) {
     // Small enough for an int of 16 bits.
-    if (fits(whole, 'i16') && (shift < 4 || shift === 8))
+    const fitsShort = [node.a, node.b, whole].every((range) => fits(range, 'i16'));
+    if (fitsShort && (shift < 4 || shift === 8))
       return cast(
         result,
         down(infix(precedence.product, '*', cast('int16_t', a), cast('int16_t', b)), shift),
@@ -65,9 +66,8 @@ export function multiply(node: NodeOf<'mul'>, a: Expression, b: Expression, use:
   // What is kept lies in the low 32 bits of the product, which no overflow touches.
   const keptBits = isShort(type) ? 16 : 32;
   if (shift + keptBits <= 32) return asType(type, 'u32', down(product('u32'), shift));
-  if (fits(whole, 'i32')) return asType(type, 'i32', down(product('i32'), shift));
-
   const fitsLong = fits(node.a, 'i32') && fits(node.b, 'i32');
+  if (fitsLong && fits(whole, 'i32')) return asType(type, 'i32', down(product('i32'), shift));
   if (fitsLong && shift === 16) return asType(type, 'i32', longHigh());
   if (fitsLong && shift < 16) {
     const [wide, narrow, factor] = isShort(typeB)
@@ -87,7 +87,8 @@ export function multiply(node: NodeOf<'mul'>, a: Expression, b: Expression, use:
     const high = longHigh();
     return asType(type, 'i32', down(high, shift - 16));
   }
-  const [wideA, wideB] = [cast('int64_t', a), cast('int64_t', b)];
+  const wide = whole.max < 2 ** 63 ? 'int64_t' : 'uint64_t';
+  const [wideA, wideB] = [cast(wide, a), cast(wide, b)];
   return cast(result, down(infix(precedence.product, '*', wideA, wideB), shift));
 }
 

@@ -100,6 +100,7 @@ export class Graph {
 
   shl(type: IntType, a: Node, shift: number): Node {
     if (shift === 0) return this.cast(type, a);
+    if (shift >= bits[type]) return this.constant(type, 0);
     return this.make(type, { op: 'shl', a, shift }, range.shlRange(a, shift));
   }
 
@@ -108,6 +109,8 @@ export class Graph {
     if (a.op === 'shr' && range.fits(range.shrRange(a.a, a.shift), a.type))
       return this.shr(type, a.a, a.shift + shift);
     if (a.min >= 0 && a.max < 2 ** shift) return this.constant(type, 0);
+    // All that is left of a number then is its sign; a processor's shift takes no larger amount.
+    if (shift >= bits[a.type]) return this.shr(type, a, bits[a.type] - 1);
     return this.make(type, { op: 'shr', a, shift }, range.shrRange(a, shift));
   }
 
