@@ -106,6 +106,7 @@ function checkFunction(scope: Scope, definition: FunctionDefinition, library: re
     ...parameter.typing,
     constant: false,
   }));
+  const faultsBefore = scope.diagnostics.length;
   scope.current = name;
   scope.currentResult = { type: result.type, name };
   const body = scope.within(() => {
@@ -128,7 +129,8 @@ function checkFunction(scope: Scope, definition: FunctionDefinition, library: re
     parameters,
     body,
   };
-  if (!hasErrors(scope.diagnostics) && !alwaysReturns(body)) {
+  // A statement with a fault is left out, and might have been the return.
+  if (scope.diagnostics.length === faultsBefore && !alwaysReturns(body)) {
     scope.error(
       'missing-return',
       `"${name}" may end without a result.`,
@@ -171,10 +173,11 @@ function findLight(scope: Scope, declarations: readonly TopLevel[]): TypedFuncti
   const found = scope.find('light');
   const light =
     found?.kind === 'functions' ? found.overloads.find((one) => one.parameters.length === 0) : undefined;
-  const isWritten = declarations.some((one) => one.kind === 'function' && one.name === 'light');
+  const written = declarations.find((one) => one.kind === 'function' && one.name === 'light');
+  const isWritten = written !== undefined;
+  const span = written?.kind === 'function' ? written.nameSpan : nowhere;
   if (light?.type === 'vec3') return light;
   if (!isWritten || light !== undefined || found?.kind !== 'functions') {
-    const span = declarations.find((one) => one.kind === 'function' && one.name === 'light')?.span ?? nowhere;
     scope.error(
       'no-light',
       isWritten ? '"light" does not give a colour.' : 'The pattern has no function "light".',
@@ -183,6 +186,6 @@ function findLight(scope: Scope, declarations: readonly TopLevel[]): TypedFuncti
     );
     return undefined;
   }
-  scope.error('no-light', '"light" takes no arguments.', 'Write lowp vec3 light() { ... }.', nowhere);
+  scope.error('no-light', '"light" takes no arguments.', 'Write lowp vec3 light() { ... }.', span);
   return undefined;
 }

@@ -213,6 +213,12 @@ function loopValues(
       'Write it as for (int i = 0; i < 4; i++) with constant numbers.',
       span,
     );
+  if (loop.typing.type !== 'int') {
+    // Defined all the same, so that its uses do not complain as well.
+    const other: Variable = { ...variable, type: loop.typing.type };
+    scope.define(loop.variable, { kind: 'variable', variable: other, writable: false }, loop.span);
+    return refuse('The loop variable is not an int.', loop.from.span);
+  }
   const from = checkExpression(scope, loop.from);
   scope.define(loop.variable, { kind: 'variable', variable, writable: true }, loop.span);
   const condition = checkExpression(scope, loop.condition);
@@ -220,7 +226,6 @@ function loopValues(
   // From here on, in the body, the loop alone may count.
   scope.seal(loop.variable, variable);
   if (from === undefined || condition === undefined || step === undefined) return undefined;
-  if (loop.typing.type !== 'int') return refuse('The loop variable is not an int.', loop.span);
   const start = constantInt(from, knownInt);
   if (start === undefined) return refuse('The start of the loop is not known in advance.', from.span);
   if (step.kind !== 'assign' || step.variable !== variable) {

@@ -150,6 +150,16 @@ export class Cursor {
     }
   }
 
+  /** Skips to behind the `)` that closes the bracket around this place; false where a brace comes first. */
+  recoverBehindBracket(): boolean {
+    for (let depth = 1; depth > 0; this.take()) {
+      if (this.atEnd || this.is('{') || this.is('}')) return false;
+      if (this.is('(')) depth++;
+      else if (this.is(')')) depth--;
+    }
+    return true;
+  }
+
   spanFrom(start: Span): Span {
     return { ...start, end: Math.max(this.previous.span.end, start.start) };
   }

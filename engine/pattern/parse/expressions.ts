@@ -53,15 +53,21 @@ function parseUnary(cursor: Cursor): Expression {
     const operand = cursor.nested(() => parseUnary(cursor));
     return { kind: 'unary', sign: token.text as UnarySign, operand, span: cursor.spanFrom(token.span) };
   }
-  if (cursor.is('++') || cursor.is('--')) {
-    throw cursor.fault(
-      'step-inside-expression',
-      `"${token.text}" cannot stand inside an expression.`,
-      'Change the variable in a statement of its own.',
-      token.span,
-    );
-  }
-  return parsePostfix(cursor);
+  refuseStep(cursor);
+  const value = parsePostfix(cursor);
+  refuseStep(cursor);
+  return value;
+}
+
+function refuseStep(cursor: Cursor): void {
+  const { token } = cursor;
+  if (!cursor.is('++') && !cursor.is('--')) return;
+  throw cursor.fault(
+    'step-inside-expression',
+    `"${token.text}" cannot stand inside an expression.`,
+    'Change the variable in a statement of its own.',
+    token.span,
+  );
 }
 
 function parsePostfix(cursor: Cursor): Expression {

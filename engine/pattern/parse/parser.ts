@@ -166,9 +166,30 @@ function parseBranch(cursor: Cursor): Statement {
   };
 }
 
-function parseFor(cursor: Cursor): Statement {
+/** A head that cannot be read is told once, and the body is read all the same. */
+function parseFor(cursor: Cursor): Statement | undefined {
   const start = cursor.take().span;
   cursor.expect('(', '"for"');
+  const head = readForHead(cursor);
+  const body = parseBranch(cursor);
+  return head && { kind: 'for', ...head, body, span: cursor.spanFrom(start) };
+}
+
+type ForHead = Pick<
+  Extract<Statement, { kind: 'for' }>,
+  'variable' | 'typing' | 'from' | 'condition' | 'step'
+>;
+
+function readForHead(cursor: Cursor): ForHead | undefined {
+  try {
+    return parseForHead(cursor);
+  } catch (fault) {
+    if (!(fault instanceof SyntaxFault) || !cursor.recoverBehindBracket()) throw fault;
+    return undefined;
+  }
+}
+
+function parseForHead(cursor: Cursor): ForHead {
   const typing = parseTyping(cursor);
   const variable = cursor.expectName('the loop').text;
   cursor.expect('=', 'the loop variable');
@@ -178,8 +199,7 @@ function parseFor(cursor: Cursor): Statement {
   cursor.expect(';', 'the end of the loop');
   const step = parseAssignment(cursor);
   cursor.expect(')', 'the step of the loop');
-  const body = parseBranch(cursor);
-  return { kind: 'for', variable, typing, from, condition, step, body, span: cursor.spanFrom(start) };
+  return { variable, typing, from, condition, step };
 }
 
 function beginsDeclaration(cursor: Cursor): boolean {
