@@ -26,6 +26,18 @@ function pressed({ piece, script, start }: Playing): string {
   return printEvents(press(score, scriptOf(script, score.piece), start));
 }
 
+/** A contact stays closed for longer than a hand would press. */
+function hasCaught({ piece, script }: Playing): boolean {
+  const { controls } = scores[piece]!.piece;
+  const longest = controls.caughtMilliseconds + controls.debounceMilliseconds;
+  const closedSince = new Map<number, number>();
+  return scriptOf(script, scores[piece]!.piece).contacts.some(({ ms, button, down }) => {
+    const since = closedSince.get(button) ?? ms;
+    if (down) closedSince.set(button, ms);
+    return !down && ms - since > longest;
+  });
+}
+
 describe(`H2 C1 to C14: ${playings.length} scripts on ${configurations} sets of buttons, seeds ${firstSeed} and on`, () => {
   test('the host plays what the engine presses', async () => {
     const { value: played, diagnostics } = await withHost(
@@ -68,6 +80,7 @@ describe(`H2 C1 to C14: ${playings.length} scripts on ${configurations} sets of 
     }
     const rare = Object.entries({ ...gestures, ...told }).filter(([, count]) => count < 100);
     expect(rare).toEqual([]);
+    expect(playings.filter((playing) => hasCaught(playing)).length).toBeGreaterThan(50);
     expect(playings.filter((playing) => wraps(playing, scores)).length).toBeGreaterThan(playings.length / 3);
   });
 });
