@@ -26,15 +26,13 @@ function pressed({ piece, script, start }: Playing): string {
   return printEvents(press(score, scriptOf(script, score.piece), start));
 }
 
-/** A contact stays closed for longer than a hand would press. */
-function hasCaught({ piece, script }: Playing): boolean {
-  const { controls } = scores[piece]!.piece;
-  const longest = controls.caughtMilliseconds + controls.debounceMilliseconds;
+/** Once all chatter is over, a contact stays closed for longer than a hand would press. */
+function hasCaught({ piece: number, script }: Playing): boolean {
+  const { piece } = scores[number]!;
   const closedSince = new Map<number, number>();
-  return scriptOf(script, scores[piece]!.piece).contacts.some(({ ms, button, down }) => {
-    const since = closedSince.get(button) ?? ms;
+  return scriptOf(script, piece).contacts.some(({ ms, button, down }) => {
     if (down) closedSince.set(button, ms);
-    return !down && ms - since > longest;
+    return !down && ms - (closedSince.get(button) ?? ms) > piece.controls.caughtMilliseconds;
   });
 }
 
