@@ -31,5 +31,7 @@ export default defineConfig({
     target: 'es2022',
     // The code editor is large, comes in a file of its own, and loads only where code is shown.
     chunkSizeWarningLimit: 4000,
+    // How long plugins took is nothing for a maker who starts the page.
+    rolldownOptions: { checks: { pluginTimings: false } },
   },
 });

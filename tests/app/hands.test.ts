@@ -4,10 +4,12 @@ import { describe, expect, test } from 'vitest';
 import { hexOf, turnedOf } from '../../app/web/compose/colour.ts';
 import { addStop, gradientCss, mostStops, moveStop, removeStop } from '../../app/web/compose/gradient.ts';
 import { niceStep, tidy } from '../../app/web/compose/steps.ts';
+import { describeUniform } from '../../app/web/compose/uniform-dial.ts';
 import { History } from '../../app/web/session/bench.ts';
 import { Contacts } from '../../app/web/session/contacts.ts';
-import { editClip, makeOwnPattern, setParameter, setPatternSource } from '../../app/web/session/edits.ts';
+import { editClip, makeOwnPattern, rewritePattern, setParameter } from '../../app/web/session/edits.ts';
 import { fileStem } from '../../app/web/session/file-name.ts';
+import { compilePattern } from '../../engine/pattern/compile.ts';
 import { findLibraryPattern } from '../../engine/pattern/library.ts';
 import { checkPiece } from '../../engine/piece/load.ts';
 import { samplePiece } from './browser/samples.ts';
@@ -83,7 +85,7 @@ describe('W6 edits', () => {
     expect(names).toEqual([...piece.patterns.map(({ name }) => name), 'my sleeper', 'my sleeper 2']);
     expect(twice.looks[0]!.tracks[0]!.clips[0]!.pattern).toBe('my sleeper 2');
     expect(checkPiece(twice).diagnostics).toEqual([]);
-    const rewritten = setPatternSource(twice, 'my sleeper', '// gone');
+    const rewritten = rewritePattern(twice, 'my sleeper', '// gone', []);
     expect(rewritten.patterns.find(({ name }) => name === 'my sleeper')!.source).toBe('// gone');
   });
 
@@ -108,6 +110,32 @@ describe('W6 edits', () => {
     history.record(piece, null);
     expect(history.withdraw()).toBe(piece);
     expect(history.canUndo || history.canRedo).toBe(false);
+  });
+});
+
+describe('a dial for a new parameter', () => {
+  const at = (source: string, name: string) => describeUniform(source, source.indexOf(name));
+
+  test.each([
+    ['uniform lowp float softEdge;', 'softEdge', { kind: 'number', label: 'Soft edge' }],
+    ['uniform int steps;', 'steps', { kind: 'whole', label: 'Steps' }],
+    ['uniform bool back_wards ;', 'back_wards', { kind: 'yes-no', label: 'Back wards' }],
+    ['uniform float one, two;\nuniform vec3 dusk;', 'dusk', { kind: 'colour', label: 'Dusk' }],
+    ['uniform float one, two;', 'two', { kind: 'number', label: 'Two' }],
+  ])('%s', (source, name, expected) => {
+    const described = at(source, name)!;
+    expect(described).toMatchObject({ ...expected, name });
+    const body = `${source}\nlowp vec3 light() { return vec3(0.5); }`;
+    const others = ['one', 'two'].filter((other) => other !== name && source.includes(other));
+    const known = [...others.map((other) => describeUniform(source, source.indexOf(other))!), described];
+    expect(compilePattern(body, known).diagnostics.filter(({ severity }) => severity === 'error')).toEqual(
+      [],
+    );
+  });
+
+  test('nothing where none is declared', () => {
+    expect(describeUniform('float glow;', 6)).toBeNull();
+    expect(describeUniform('uniform vec2 way;', 13)).toBeNull();
   });
 });
 

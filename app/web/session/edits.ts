@@ -1,5 +1,11 @@
 /** Edits of a piece: each takes a piece and gives another, sharing what has not changed. */
-import type { Clip, ParameterValue, PatternDefinition, Piece } from '../../../engine/piece/schema.ts';
+import type {
+  Clip,
+  ParameterDescription,
+  ParameterValue,
+  PatternDefinition,
+  Piece,
+} from '../../../engine/piece/schema.ts';
 import type { ClipPosition } from '../worker/protocol.ts';
 
 export function clipAt(piece: Piece, { look, track, clip }: ClipPosition): Clip | undefined {
@@ -31,9 +37,16 @@ export function setStartBrightness(piece: Piece, startBrightness: number): Piece
   return { ...piece, output: { ...piece.output, startBrightness } };
 }
 
-export function setPatternSource(piece: Piece, name: string, source: string): Piece {
+/** Another text for a pattern of the piece's own, with the descriptions that go with it. */
+export function rewritePattern(
+  piece: Piece,
+  name: string,
+  source: string,
+  parameters: readonly ParameterDescription[],
+): Piece {
   const at = piece.patterns.findIndex((pattern) => pattern.name === name);
-  return { ...piece, patterns: replaced(piece.patterns, at, (pattern) => ({ ...pattern, source })) };
+  const patterns = replaced(piece.patterns, at, () => ({ name, source, parameters: [...parameters] }));
+  return { ...piece, patterns };
 }
 
 /** The clip plays a pattern of the piece's own from now on, a copy of what it played before. */

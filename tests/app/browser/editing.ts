@@ -147,6 +147,19 @@ export function testEditing(house: () => House): void {
     const own = withFirstClip({ pattern: 'my sleeper' });
     own.patterns.push({ name: 'my sleeper', source: steady, parameters: [...parameters] });
     await eventually(async () => (await lastHeard(page)).drive).toEqual(driveAtStart(own));
+
+    // A parameter that is new gets a dial, which plays.
+    await retype(
+      page,
+      steady
+        .replace('return tint;', 'return tint * glow;')
+        .replace('lowp vec3 light', 'uniform lowp float glow;\n$&'),
+    );
+    await page.getByRole('button', { name: 'Give glow a dial' }).click();
+    await page.getByLabel('Glow').fill('1');
+    await eventually(async () => (await lastHeard(page)).drive).toEqual(driveAtStart(own));
+    await page.getByLabel('Glow').fill('0');
+    await eventually(async () => (await lastHeard(page)).drive).not.toEqual(driveAtStart(own));
   });
 
   test('W9 the copied sketch is what the generator writes', async () => {

@@ -1,0 +1,89 @@
+/** A pattern of the piece's own, being written: what is typed plays as soon as it has no errors. */
+import { useEffect, useRef, useState } from 'react';
+import { type Diagnostic, hasErrors } from '../../../engine/diagnostic.ts';
+import type { ParameterDescription } from '../../../engine/piece/schema.ts';
+import { CodePane } from '../code/CodePane.tsx';
+import { patternLanguage } from '../code/glsl.ts';
+import { useSession } from '../session/context.ts';
+import { rewritePattern } from '../session/edits.ts';
+import { usePart } from '../session/store.ts';
+import { Findings } from '../shell/Findings.tsx';
+import type { KnownPattern } from './pattern-of.ts';
+import { describeUniform } from './uniform-dial.ts';
+
+/** After a pause in typing as long as this the text is read. */
+const pauseMilliseconds = 200;
+
+interface Draft {
+  readonly source: string;
+  readonly parameters: readonly ParameterDescription[];
+}
+
+export function OwnSource({ name, pattern }: { name: string; pattern: KnownPattern }) {
+  const session = useSession();
+  const editFaults = usePart(session.bench, (bench) => bench.editFaults);
+  const { source, parameters } = pattern;
+  const [draft, setDraft] = useState<Draft>({ source, parameters });
+  const [faults, setFaults] = useState<readonly Diagnostic[]>([]);
+  const accepted = useRef<Draft>(draft);
+
+  // Undo and redo bring another text; a text that was refused stays where it is being mended.
+  if (accepted.current.source !== source || accepted.current.parameters !== parameters) {
+    accepted.current = { source, parameters };
+    if (editFaults.length === 0) setDraft(accepted.current);
+  }
+
+  useEffect(() => {
+    let gone = false;
+    const timer = setTimeout(async () => {
+      const found = await session.loft.proofread(draft.source, draft.parameters);
+      if (gone) return;
+      setFaults(found);
+      const known = accepted.current;
+      if (hasErrors(found) || (draft.source === known.source && draft.parameters === known.parameters))
+        return;
+      accepted.current = draft;
+      session.edit((now) => rewritePattern(now, name, draft.source, draft.parameters), `source ${name}`);
+    }, pauseMilliseconds);
+    return () => {
+      gone = true;
+      clearTimeout(timer);
+    };
+  }, [session, draft, name]);
+
+  const undescribed = faults.flatMap(({ code, span }) =>
+    code === 'uniform-without-description' && span !== undefined
+      ? (describeUniform(draft.source, span.start) ?? [])
+      : [],
+  );
+  const all = [...faults, ...editFaults];
+  return (
+    <>
+      <CodePane
+        label={`Source of ${name}`}
+        language={patternLanguage}
+        text={draft.source}
+        onChange={(text) => setDraft({ ...draft, source: text })}
+        faults={faults}
+      />
+      <div className="proof">
+        <div role="status">
+          {all.length === 0 ? (
+            <p className="whisper">No faults; it plays.</p>
+          ) : (
+            <Findings diagnostics={all} />
+          )}
+        </div>
+        {undescribed.map((description) => (
+          <button
+            type="button"
+            key={description.name}
+            onClick={() => setDraft({ ...draft, parameters: [...draft.parameters, description] })}
+          >
+            Give {description.name} a dial
+          </button>
+        ))}
+      </div>
+    </>
+  );
+}
