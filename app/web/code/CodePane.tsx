@@ -51,7 +51,6 @@ export function CodePane({ label, language, text, onChange, faults = none }: Pro
           wordBasedSuggestions: 'off',
           quickSuggestions: false,
           links: false,
-          bracketPairColorization: { enabled: false },
           contextmenu: false,
           fixedOverflowWidgets: true,
           unicodeHighlight: { ambiguousCharacters: false },

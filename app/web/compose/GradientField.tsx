@@ -45,33 +45,6 @@ export function GradientField({ label, stops, onChange, onRest }: Props) {
     <fieldset className="gradient" aria-labelledby={id}>
       <div className="row">
         <span id={id}>{label}</span>
-        <div className="ribbon" ref={ribbon} style={{ background: gradientCss(stops) }}>
-          {stops.map(({ at, colour }, i) => (
-            <div
-              // biome-ignore lint/suspicious/noArrayIndexKey: a stop has no other identity than its rank
-              key={i}
-              className="pin"
-              role="slider"
-              tabIndex={0}
-              aria-label={`${label}, stop ${i + 1} of ${stops.length}`}
-              aria-valuemin={0}
-              aria-valuemax={100}
-              aria-valuenow={Math.round(at * 100)}
-              aria-valuetext={`${Math.round(at * 100)} %, ${colour}`}
-              data-chosen={i === index}
-              style={{ left: `${at * 100}%`, background: colour }}
-              onPointerDown={(event) => {
-                event.currentTarget.setPointerCapture(event.pointerId);
-                setChosen(i);
-              }}
-              onPointerMove={(event) => drag(event, i)}
-              onPointerUp={onRest}
-              onFocus={() => setChosen(i)}
-              onKeyDown={(event) => onKey(event, i)}
-              onBlur={onRest}
-            />
-          ))}
-        </div>
         <span className="stop-buttons">
           <button
             type="button"
@@ -100,6 +73,33 @@ export function GradientField({ label, stops, onChange, onRest }: Props) {
             −
           </button>
         </span>
+      </div>
+      <div className="ribbon" ref={ribbon} style={{ background: gradientCss(stops) }}>
+        {stops.map(({ at, colour }, i) => (
+          <div
+            // biome-ignore lint/suspicious/noArrayIndexKey: a stop has no other identity than its rank
+            key={i}
+            className="pin"
+            role="slider"
+            tabIndex={0}
+            aria-label={`${label}, stop ${i + 1} of ${stops.length}`}
+            aria-valuemin={0}
+            aria-valuemax={100}
+            aria-valuenow={Math.round(at * 100)}
+            aria-valuetext={`${Math.round(at * 100)} %, ${colour}`}
+            data-chosen={i === index}
+            style={{ left: `${at * 100}%`, background: colour }}
+            onPointerDown={(event) => {
+              event.currentTarget.setPointerCapture(event.pointerId);
+              setChosen(i);
+            }}
+            onPointerMove={(event) => drag(event, i)}
+            onPointerUp={onRest}
+            onFocus={() => setChosen(i)}
+            onKeyDown={(event) => onKey(event, i)}
+            onBlur={onRest}
+          />
+        ))}
       </div>
       <ColourField
         key={index}

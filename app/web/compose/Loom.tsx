@@ -45,7 +45,7 @@ function LookOnLoom({ piece, view, look, at }: Props) {
   const { height } = useSize(bed);
   const rows = Math.round(height / threadHeight);
   const everyPixel = useMemo(() => Uint16Array.from(view.hidden, (_, pixel) => pixel), [view.hidden]);
-  const scrub = useScrub(bed, look.lengthMilliseconds);
+  const scrub = useScrub(bed, look.lengthMilliseconds, 'taps');
   const onWoven = useCallback((currents: Float32Array, known: number) => {
     curve.current?.show(currents, known);
   }, []);

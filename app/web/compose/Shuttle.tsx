@@ -17,7 +17,7 @@ export function Shuttle({ lengthMilliseconds, tickMilliseconds, bed }: Props) {
   const session = useSession();
   const line = useRef<HTMLDivElement>(null);
   const handle = useRef<HTMLDivElement>(null);
-  const scrub = useScrub(bed, lengthMilliseconds);
+  const scrub = useScrub(bed, lengthMilliseconds, 'drags');
 
   useEffect(() => {
     let toldMs = Number.NEGATIVE_INFINITY;

@@ -24,6 +24,7 @@ export function Thread() {
             <button
               type="button"
               className="swatch"
+              title={look.name}
               aria-current={index === at ? 'true' : undefined}
               onClick={() => session.put({ look: index, blackout: false })}
             >

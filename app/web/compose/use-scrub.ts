@@ -5,14 +5,21 @@ import { useSession } from '../session/context.ts';
 interface ScrubHandlers {
   onPointerDown(event: PointerEvent): void;
   onPointerMove(event: PointerEvent): void;
-  onPointerUp(): void;
+  onPointerUp(event: PointerEvent): void;
   onPointerCancel(): void;
 }
 
-/** @param bed the element whose height is one loop of the look */
-export function useScrub(bed: RefObject<HTMLElement | null>, lengthMilliseconds: number): ScrubHandlers {
+/**
+ * @param bed the element whose height is one loop of the look
+ * @param finger `drags` where nothing else can be meant; `taps` where a finger may just want to scroll past
+ */
+export function useScrub(
+  bed: RefObject<HTMLElement | null>,
+  lengthMilliseconds: number,
+  finger: 'drags' | 'taps',
+): ScrubHandlers {
   const session = useSession();
-  const dragging = useRef(false);
+  const hand = useRef<'away' | 'drags' | 'taps'>('away');
   const scrub = (event: PointerEvent) => {
     const box = bed.current?.getBoundingClientRect();
     if (box === undefined || box.height === 0) return;
@@ -21,21 +28,28 @@ export function useScrub(bed: RefObject<HTMLElement | null>, lengthMilliseconds:
     session.scrub(Math.min(lengthMilliseconds - 1, Math.floor(share * lengthMilliseconds)));
   };
   const end = () => {
-    if (!dragging.current) return;
-    dragging.current = false;
-    session.endScrub();
+    if (hand.current === 'drags') session.endScrub();
+    hand.current = 'away';
   };
   return {
     onPointerDown(event) {
       if (event.button !== 0) return;
+      hand.current = event.pointerType === 'touch' ? finger : 'drags';
+      if (hand.current === 'taps') return;
       event.currentTarget.setPointerCapture(event.pointerId);
-      dragging.current = true;
       scrub(event);
     },
     onPointerMove(event) {
-      if (dragging.current) scrub(event);
+      if (hand.current === 'drags') scrub(event);
     },
-    onPointerUp: end,
+    onPointerUp(event) {
+      if (hand.current === 'taps') {
+        hand.current = 'drags';
+        scrub(event);
+      }
+      end();
+    },
+    // The browser takes the finger for scrolling.
     onPointerCancel: end,
   };
 }

@@ -17,7 +17,7 @@ export function Page() {
   const [bench, setBench] = useState<BenchName>('compose');
   useShortcuts();
   return (
-    <div className="page" data-bench={bench}>
+    <div className="page">
       <Header bench={bench} onBench={setBench} />
       <Thread />
       <main>

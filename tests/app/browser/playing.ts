@@ -164,6 +164,18 @@ export function testPlaying(house: () => House): void {
     ).toBeLessThan(100);
   });
 
+  test('W4 a finger taps the cloth to seek, and may scroll past it', async () => {
+    const { page } = await visit(house(), { viewport: sizes.phone, hasTouch: true });
+    await page.getByRole('button', { name: 'Pause' }).click();
+    const cloth = page.locator('.warp.whole');
+    await cloth.scrollIntoViewIfNeeded();
+    const { x, y, height } = (await cloth.boundingBox())!;
+    await page.touchscreen.tap(x + 20, y + height * 0.25);
+    const quarter = parasol.looks[0]!.lengthMilliseconds / 4;
+    await eventually(async () => Math.abs((await lastHeard(page)).moment.ms - quarter)).toBeLessThan(150);
+    expect(await cloth.evaluate((element) => getComputedStyle(element).touchAction)).toContain('pan-y');
+  });
+
   test('W2 looks are reached from the thread as well, and the brightness from its slider', async () => {
     const { page } = await visit(house(), { viewport: sizes.phone });
     await page.locator('.swatch', { hasText: parasol.looks[2]!.name }).click();
