@@ -159,7 +159,8 @@ export class Functions {
     const bothPhase = a.format === 'phase' && b.format === 'phase';
     // A ramp falls short by a step: below 0 a phase would leap to 1.
     const isRamp = t.form?.kind === 'along' && product.format === 'lowp';
-    const format = !bothPhase ? arithmetic.common(...ends) : isRamp ? 'lowp' : 'phase';
+    const plain = bothPhase ? 'phase' : arithmetic.common(...ends);
+    const format = plain === 'phase' && isRamp ? 'lowp' : plain;
     const { type } = formats[format];
     const [from, to] = [arithmetic.nodeIn(a, format), arithmetic.nodeIn(b, format)];
     const node = graph.add(type, from, arithmetic.nodeIn(product, format));
