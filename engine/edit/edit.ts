@@ -5,7 +5,6 @@
  * Plain edits have an inverse of their own. Shorthands say what a hand does, and stand for plain
  * edits. `together` holds several of both that are done as one.
  */
-import { name } from '../piece/schema/values.ts';
 import { z } from '../piece/schema/zod.ts';
 import { buttonKinds } from './kinds/buttons.ts';
 import { clipKinds, clipShorthands } from './kinds/clips.ts';
@@ -36,9 +35,12 @@ const shorthand = z.discriminatedUnion('kind', [
 
 const singleEdit = z.discriminatedUnion('kind', [...plainEdit.options, ...shorthand.options]);
 
+/** Room for many words and two names. */
+const title = z.string().min(1).max(400);
+
 const togetherEdit = z.strictObject({
   kind: z.literal('together'),
-  name,
+  name: title,
   edits: z.array(singleEdit).min(1),
 });
 

@@ -1,7 +1,8 @@
 /** Names that stand in other places of the piece, and follow when what they name is renamed. */
-import type { Action, Button, Clip, Look, Piece, ZoneSource } from '../piece/schema.ts';
+import type { Action, Button, Clip, Look, Piece } from '../piece/schema.ts';
 import { listed } from '../piece/wording.ts';
 import { mapShared } from './lists.ts';
+import { followRun } from './sources.ts';
 
 /** Things of one pool have different names: a run is a zone as well, and may not be called like one. */
 export type Pool = 'zone' | 'pattern' | 'look' | 'button';
@@ -19,7 +20,7 @@ const followers: { readonly [Kind in Pool]: (piece: Piece, follow: Follow) => Pi
     ...piece,
     zones: mapShared(piece.zones, (zone) => {
       const holder: Holder = { what: 'zone', name: zone.name };
-      const source = sourceFollowing(zone.source, (run) => follow(run, holder));
+      const source = followRun(zone.source, (run) => follow(run, holder));
       return source === zone.source ? zone : { ...zone, source };
     }),
     looks: looksFollowing(piece.looks, 'zone', follow),
@@ -110,27 +111,4 @@ function buttonFollowing(button: Button, follow: Follow): Button {
     if (next !== action) followed = { ...followed, [gesture]: next };
   }
   return followed;
-}
-
-/** The source with the run of each of its parts passed through a function. */
-export function sourceFollowing(source: ZoneSource, follow: (run: string) => string): ZoneSource {
-  switch (source.kind) {
-    case 'all':
-      return source;
-    case 'run':
-    case 'range': {
-      const run = follow(source.run);
-      return run === source.run ? source : { ...source, run };
-    }
-    case 'stepped':
-    case 'reversed': {
-      const of = sourceFollowing(source.of, follow);
-      return of === source.of ? source : { ...source, of };
-    }
-    case 'union':
-    case 'twins': {
-      const of = mapShared(source.of, (part) => sourceFollowing(part, follow));
-      return of === source.of ? source : { ...source, of };
-    }
-  }
 }
