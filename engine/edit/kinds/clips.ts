@@ -5,6 +5,9 @@ import { z } from '../../piece/schema/zod.ts';
 import { changesOf } from '../changes.ts';
 import { clipAddress } from './addresses.ts';
 
+/** As short as a clip can be. */
+export const shortestClip = lookLength.minValue!;
+
 /** Not bounded by the names that a pattern can have: one that no longer has it may still be unset. */
 export const parameterName = z.string().max(40);
 

@@ -1,6 +1,7 @@
 import type { Clip, ParameterValue, Piece } from '../../piece/schema.ts';
 import { type Course, courseOf, descriptionOf, valueOfCourse } from '../courses/course.ts';
 import { courseFrom, courseUntil } from '../courses/cut.ts';
+import { shortestClip } from '../kinds/clips.ts';
 import { found, given, refused } from '../outcome.ts';
 import { clipSpot } from '../shelves.ts';
 import type { Expansions } from './expansions.ts';
@@ -29,7 +30,7 @@ export const clipExpansions: Expansions<'duplicate-clip' | 'trim-clip' | 'split-
       if (item.endless) return endless;
       const first = atMilliseconds - item.startMilliseconds;
       const second = item.lengthMilliseconds - first;
-      if (first < shortest || second < shortest) return tooNarrow;
+      if (first < shortestClip || second < shortestClip) return tooNarrow;
       const before = withCourses(item, (course) => courseUntil(course, first));
       const after: Clip = {
         ...item,
@@ -45,9 +46,6 @@ export const clipExpansions: Expansions<'duplicate-clip' | 'trim-clip' | 'split-
       ] as const);
     }),
 };
-
-/** As short as a clip can be. */
-const shortest = 20;
 
 type Parameters = Clip['parameters'];
 
@@ -91,6 +89,6 @@ const endless = refused(
 
 const tooNarrow = refused(
   'split-outside',
-  `Each half of a clip needs at least ${shortest} ms.`,
+  `Each half of a clip needs at least ${shortestClip} ms.`,
   'Split it further inside.',
 );
