@@ -6,7 +6,7 @@ import type { ChipName } from '../../engine/parts/chips.ts';
 import type { Driver } from '../drivers/driver.ts';
 import { type HelperName, printKernels } from '../kernels/kernels.ts';
 import { Names } from '../names.ts';
-import { printProgram } from '../print/program.ts';
+import { type PrintedProgram, printProgram } from '../print/program.ts';
 import { clipComment, printClipBody } from './clips.ts';
 import { featuresOf } from './features.ts';
 import type { Features } from './select.ts';
@@ -57,42 +57,39 @@ export function planSketch({ score, chip, driver, bundled = false }: PlanRequest
   };
   const features = featuresOf(score, needs, chip !== 'host' ? 'chip' : bundled ? 'bundle' : 'host');
 
-  const zones = new Map<Zone, string>();
+  const { clipNames, functions } = planFunctions({ score, printed, features, tables, names });
+  const helpers = [...new Set(all.flatMap((program) => program.kernels))];
+  const helperText = printKernels(helpers, chip, tables);
+  return { score, chip, driver, features, lookNames, clipNames, functions, tables, helpers, helperText };
+}
+
+interface FunctionWork {
+  readonly score: Score;
+  readonly printed: ReadonlyMap<ScoredClip, PrintedProgram>;
+  readonly features: Features;
+  readonly tables: Tables;
+  readonly names: Names;
+}
+
+/** One function a clip, but clips that would get the same one share it. */
+function planFunctions(work: FunctionWork): Pick<Plan, 'clipNames' | 'functions'> {
+  const { score, printed, features, tables, names } = work;
+  const zones = new Map(score.zones.map((zone) => [zone, zoneTable(zone, tables)]));
   const functions = new Map<string, ClipFunction>();
   const functionOf = (clip: ScoredClip, look: number): string => {
-    const zone = zones.get(clip.zone) ?? zoneTable(clip.zone, tables);
-    zones.set(clip.zone, zone);
-    const work = {
-      clip,
-      printed: printed.get(clip)!,
-      parameters: score.piece.looks[look]!.tracks[clip.track]!.clips[clip.clip]!.parameters,
-      zone,
-      tables,
-      features,
-    };
-    const body = printClipBody(work);
+    const { parameters } = score.piece.looks[look]!.tracks[clip.track]!.clips[clip.clip]!;
+    const zone = zones.get(clip.zone)!;
+    const details = { clip, printed: printed.get(clip)!, parameters, zone, tables, features };
+    const body = printClipBody(details);
     const known = functions.get(body);
     if (known !== undefined) return known.name;
     const pattern = clip.pattern.replace(/\/\d+$/, '');
     const name = names.take('clip', `${pattern} ${clip.zone.name}`, functions.size + 1);
-    functions.set(body, { name, comment: clipComment(work), body });
+    functions.set(body, { name, comment: clipComment(details), body });
     return name;
   };
-  const helpers = [...new Set(all.flatMap((program) => program.kernels))];
   const clipNames = score.looks.map((look, index) => look.clips.map((clip) => functionOf(clip, index)));
-
-  return {
-    score,
-    chip,
-    driver,
-    features,
-    lookNames,
-    clipNames,
-    functions: [...functions.values()],
-    tables,
-    helpers,
-    helperText: printKernels(helpers, chip, tables),
-  };
+  return { clipNames, functions: [...functions.values()] };
 }
 
 function zoneTable(zone: Zone, tables: Tables): string {
