@@ -1,7 +1,7 @@
 // `npm start`: installs what is missing, builds the page, serves it, and prints its address last.
 // Only Node's own modules until the packages are there.
 import { spawnSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { servePage } from './serve.mjs';
@@ -14,8 +14,10 @@ function run(command, args) {
   if (status !== 0) process.exit(status ?? 1);
 }
 
-// npm writes this file when an installation is complete.
-if (!existsSync(join(root, 'node_modules/.package-lock.json'))) run('npm', ['ci']);
+/** npm writes this file when an installation is complete. */
+const installed = join(root, 'node_modules/.package-lock.json');
+const wanted = join(root, 'package-lock.json');
+if (!existsSync(installed) || statSync(installed).mtimeMs < statSync(wanted).mtimeMs) run('npm', ['ci']);
 run(process.execPath, [join(root, 'node_modules/vite/bin/vite.js'), 'build', '--logLevel', 'warn']);
 
 const port = process.env.PORT === undefined ? null : Number(process.env.PORT);

@@ -68,7 +68,7 @@ describe('W5 a cloth', () => {
   });
 });
 
-test('the figures at the start brightness are those of the power report', () => {
+test('W16 the figures at the start brightness are those of the power report', () => {
   const steps = measure(score, score.piece.output.startBrightness);
   let step = steps.next();
   let yielded = 0;

@@ -194,7 +194,7 @@ export function testEditing(house: () => House): void {
     expect(await page.locator('.piece-name').innerText()).not.toContain('not saved');
   });
 
-  test('the figures of the open look are those of the power report', async () => {
+  test('W16 the figures of the open look are those of the power report', async () => {
     const { page } = await visit(house());
     const { reportPower } = await import('../../../engine/power/report.ts');
     const [drift] = reportPower(scoreOf(parasol)).looks;
