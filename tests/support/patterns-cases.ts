@@ -56,8 +56,8 @@ export const exactly: Partial<Record<Op, Exact>> = {
   shl: ([a], shift) => a! * (1n << shift),
   shr: ([a], shift) => floorDivide(a!, 1n << shift),
   cast: ([a]) => a!,
-  min: ([a, b]) => (a! < b! ? a! : b!),
-  max: ([a, b]) => (a! > b! ? a! : b!),
+  min: (values) => values.reduce((least, one) => (one < least ? one : least)),
+  max: (values) => values.reduce((most, one) => (one > most ? one : most)),
   div: ([a, b], shift) => (b === 0n ? 0n : (a! * (1n << shift)) / b!),
   rem: ([a, b]) => (b === 0n ? 0n : a! % b!),
   mod: ([a, b]) => (b === 0n ? 0n : a! - b! * floorDivide(a!, b!)),
@@ -279,9 +279,12 @@ function valuesFor(operand: Operand, chance: Chance, random: number): number[] {
  * Argument lists of a case: all combinations of its operands' corners, thinned to about `most`.
  * A case of no free operand has one empty list.
  */
-export function argumentsFor({ operands }: OperationCase, most: number, seed: number): number[][] {
+export function argumentsFor({ operands, kernel }: OperationCase, most: number, seed: number): number[][] {
   const chance = new Chance(seed);
-  const choices = operands.map((operand) => valuesFor(operand, chance, operands.length === 1 ? 60 : 4));
+  const random = kernel === undefined ? { one: 60, more: 4 } : { one: 600, more: 25 };
+  const choices = operands.map((operand) =>
+    valuesFor(operand, chance, operands.length === 1 ? random.one : random.more),
+  );
   const all = choices.reduce<number[][]>(
     (lists, values) => lists.flatMap((list) => values.map((one) => [...list, one])),
     [[]],

@@ -1,9 +1,8 @@
-/** Operation cases on an emulated ATmega328P: compiled as a sketch is, asked one by one. */
+/** Printed cases on an emulated ATmega328P: compiled as a sketch is, asked one by one. */
 import { avrInstruction, CPU } from 'avr8js';
 import { buildFirmware } from '../../codegen/rehearse/build.ts';
 import { chips } from '../../engine/parts/chips.ts';
-import type { OperationCase } from './patterns-cases.ts';
-import { chipProgramText, printCases } from './patterns-cpp.ts';
+import { chipProgramText, type PrintedCases } from './patterns-cpp.ts';
 
 export interface ChipQuestion {
   /** Index into the cases the chip was built with. */
@@ -20,10 +19,9 @@ export interface AskedChip {
 /** Far more than any operation takes, calls and all. */
 const mostCycles = 200_000;
 
-export async function buildChip(cases: readonly OperationCase[]): Promise<AskedChip> {
-  const { value: firmware, diagnostics } = await buildFirmware(
-    chipProgramText(printCases(cases, 'atmega328p')),
-  );
+/** @param cases printed for `atmega328p` */
+export async function buildChip(cases: PrintedCases): Promise<AskedChip> {
+  const { value: firmware, diagnostics } = await buildFirmware(chipProgramText(cases));
   if (firmware === undefined) throw new Error(diagnostics[0]!.message);
   const { flashBytes, ramBytes } = chips.atmega328p;
   if (firmware.flashBytes > flashBytes!) throw new Error(`${firmware.flashBytes} bytes do not fit the chip`);
