@@ -20,7 +20,7 @@ import { printCases, printPrograms } from '../support/patterns-cpp.ts';
 /** The library, and levels that come from each of the three formats. */
 const drawn: readonly PatternSource[] = [
   ...libraryPatterns,
-  { source: lightOf('vec3(turn - along, fract(time + along * 3.0), time * along - 0.1)'), parameters: [] },
+  { source: lightOf('vec3(turn - along, fract(time + along * 3.0), place.x * 3.0)'), parameters: [] },
 ];
 
 /** So many cases fit the program memory. */

@@ -46,6 +46,7 @@ const floorDivide = (a: bigint, b: bigint) => {
   const quotient = a / b;
   return a % b !== 0n && a < 0n !== b < 0n ? quotient - 1n : quotient;
 };
+const ascending = (values: bigint[]) => [...values].sort((a, b) => Number(a - b));
 const truth = (is: boolean) => (is ? 1n : 0n);
 
 /** Before the wrap. Rules F1 to F5. */
@@ -56,8 +57,8 @@ export const exactly: Partial<Record<Op, Exact>> = {
   shl: ([a], shift) => a! * (1n << shift),
   shr: ([a], shift) => floorDivide(a!, 1n << shift),
   cast: ([a]) => a!,
-  min: (values) => values.reduce((least, one) => (one < least ? one : least)),
-  max: (values) => values.reduce((most, one) => (one > most ? one : most)),
+  min: (values) => ascending(values)[0]!,
+  max: (values) => ascending(values).at(-1)!,
   div: ([a, b], shift) => (b === 0n ? 0n : (a! * (1n << shift)) / b!),
   rem: ([a, b]) => (b === 0n ? 0n : a! % b!),
   mod: ([a, b]) => (b === 0n ? 0n : a! - b! * floorDivide(a!, b!)),
