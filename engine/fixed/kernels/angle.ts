@@ -2,7 +2,10 @@ import type { Range } from '../integers.ts';
 import { angleTable } from '../tables.ts';
 import type { Kernel } from './kernel.ts';
 
-/** Angle of the direction (x, y) in 1/65536 turns, -32768..32767, counter-clockwise from x; 0 for (0, 0). */
+/**
+ * Angle of the direction (x, y) in 1/65536 turns, -32768..32767, counter-clockwise from x; worst error 2.2.
+ * 0 for (0, 0).
+ */
 function evaluate(y: number, x: number): number {
   let flat = Math.abs(x);
   let steep = Math.abs(y);

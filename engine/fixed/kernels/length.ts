@@ -4,7 +4,7 @@ import { wholeRoot } from './root.ts';
 
 /**
  * Length of a vector in the format of its components. All are shifted down together until each has 15
- * bits, so that the squares fit 32; what is lost is below one part in 16,000.
+ * bits, so that the squares fit 32. Rounded down: what is lost is below one step or one part in 6,000.
  */
 function lengthOf(x: number, y: number, z = 0): number {
   const [across, up, deep] = [Math.abs(x), Math.abs(y), Math.abs(z)];

@@ -1,7 +1,7 @@
 import { logarithmTable, powerTable } from '../tables.ts';
 import { type Kernel, largest32, rising } from './kernel.ts';
 
-/** 2^x in 16.16; worst error two parts in 100,000 or one step. Beyond the format: its largest value. */
+/** 2^x in 16.16; worst error one step and two parts in 100,000. Beyond the format: its largest value. */
 function evaluateExp2(x: number): number {
   const whole = x >> 16;
   const index = (x >> 10) & 63;
@@ -20,7 +20,7 @@ export const exp2: Kernel = {
   avrCycles: 330,
 };
 
-/** log2 x in 16.16; worst error 5e-5. -16 for 0 and below. */
+/** log2 x in 16.16; worst error 9e-5. -16 for 0 and below. */
 function evaluateLog2(x: number): number {
   if (x <= 0) return -16 * 65536;
   const exponent = 31 - Math.clz32(x);

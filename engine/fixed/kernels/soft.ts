@@ -3,7 +3,7 @@ import type { Kernel } from './kernel.ts';
 
 /**
  * The soft step t * t * (3 - 2t) of 0..1 in Q2.14, spelled t^2 + 2 (t^2 - t^3) so that no part leaves
- * -2..2. The last truncation can gain one step, hence the limit.
+ * -2..2. Worst error three steps. The last truncation can gain one step, hence the limit.
  */
 function evaluate(position: number): number {
   const t = Math.min(16384, Math.max(0, position));
