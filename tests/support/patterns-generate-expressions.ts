@@ -24,7 +24,10 @@ import {
 export interface GeneratorOptions {
   /** Expressions nest this deep. */
   readonly depth?: number;
-  /** Leave out what a 32 bit float and our formats cannot be expected to agree on: see `patterns-reference.ts`. */
+  /**
+   * Leave out what floats and our formats cannot be expected to agree on: variables without a value, and
+   * whether a float is exactly 0.
+   */
   readonly tame?: boolean;
 }
 
@@ -199,7 +202,7 @@ export class ExpressionWriter {
       () => infix(binding.or, '||', this.of('bool', depth), this.of('bool', depth)),
       () => infix(binding.xor, '^^', this.of('bool', depth), this.of('bool', depth)),
       () => prefix('!', this.of('bool', depth)),
-      () => this.call('bool', [chance.pick(types)], depth),
+      () => this.call('bool', [chance.pick(this.options.tame ? (['int', 'bool'] as const) : types)], depth),
     ])();
   }
 
