@@ -11,21 +11,25 @@ export const builtinPatterns: Readonly<Record<string, string>> = {
   vectors: lightOf('vec3(place, along) * 0.5 * vec3(turn, 1.0, 2.0) + vec3(0.25)'),
   'whole numbers': channels(
     'float(pixel % 17) / 17.0',
-    'float((pixel * 7 - seed) % 64 + 64) / 128.0',
+    'float((pixel * 7 + seed) % 64) / 64.0',
     'float(pixel / 3) * 0.0015',
   ),
   abs: channels('abs(place.x)', 'abs(place.y * 3.0) * 0.33', 'float(abs(pixel - 900)) / 1100.0'),
   sign: channels(
     'sign(place.x) * 0.5 + 0.5',
     'float(sign(pixel - 9)) * 0.25 + 0.5',
-    'sign(along - 0.5) * 0.4 + 0.5',
+    'sign(along - 0.513) * 0.4 + 0.5',
   ),
   floor: channels(
     'floor(along * 7.3) / 8.0',
     'floor(place.x * 4.0) * 0.125 + 0.5',
     'floor(turn * 3.0) * 0.3',
   ),
-  ceil: channels('ceil(along * 7.3) / 8.0', 'ceil(place.x * 4.0) * 0.125 + 0.5', 'ceil(turn * 3.0) * 0.3'),
+  ceil: channels(
+    'ceil(along * 7.3 + 0.11) / 8.5',
+    'ceil(place.x * 4.0) * 0.125 + 0.5',
+    'ceil(turn * 3.0) * 0.3',
+  ),
   fract: channels('fract(along * 5.7)', 'fract(time)', 'fract(place.x * 2.3 - turn)'),
   mod: channels('mod(along * 8.0, 2.3) / 2.3', 'mod(place.x * 3.0, 0.7)', 'mod(time, 7.5) / 7.5'),
   min: channels('min(along, turn)', 'min(place.x, 0.3)', 'min(place, vec2(turn)).y'),
@@ -100,7 +104,7 @@ export const builtinPatterns: Readonly<Record<string, string>> = {
   hue: lightOf('hue(along + turn)'),
   'hue of time': lightOf('hue(time * 0.1 - along * 3.0) * 0.8'),
   conversions: channels(
-    'float(int(along * 9.0)) / 9.0',
+    'float(int(along * 8.7 + 0.13)) / 9.0',
     'float(place.x > 0.2) * 0.6',
     'float(bool(pixel)) * 0.4',
   ),
