@@ -26,7 +26,9 @@ export function levelsOfColour(colour: string): [number, number, number] {
 export function buildGradient(name: string, stops: GradientStops): GradientTable {
   const points = stops.map(({ at, colour }) => ({ at: Math.round(at * 16384), colour }));
   if (points[0]!.at > 0) points.unshift({ at: 0, colour: points[0]!.colour });
-  if (points.at(-1)!.at < 16384 || points.length === 1)
+  // The last of several stops at 1 wins as well: a segment begins with it.
+  const endsAbruptly = points.at(-1)!.at === points.at(-2)?.at;
+  if (points.at(-1)!.at < 16384 || points.length === 1 || endsAbruptly)
     points.push({ at: 16384, colour: points.at(-1)!.colour });
   const position = Int16Array.from(points, ({ at }) => at);
   const inverse = Int32Array.from({ length: points.length - 1 }, (_, s) => {
