@@ -138,7 +138,10 @@ export function bail(work: Work): Checked<Work> {
 
 /** What the menu says beside "Undo" and "Redo"; undefined where there is nothing. */
 export function nextSteps({ done, undone, drag }: History): { undo?: string; redo?: string } {
-  const names = { undo: drag?.back ? drag.name : done.at(-1)?.name, redo: undone.at(-1)?.name };
+  const names = {
+    undo: drag?.back ? drag.name : done.at(-1)?.name,
+    redo: drag?.back ? undefined : undone.at(-1)?.name,
+  };
   return Object.fromEntries(Object.entries(names).filter(([, name]) => name !== undefined));
 }
 

@@ -1,8 +1,7 @@
 /** What edits are called, for the names of steps that can be undone: `Move run rim`. */
 import { findLibraryPattern } from '../pattern/library.ts';
-import type { Clip, Piece } from '../piece/schema.ts';
+import type { Piece } from '../piece/schema.ts';
 import type { Changes } from './changes.ts';
-import { descriptionOf } from './courses/course.ts';
 import type { Edit, EditKind, EditOf } from './edit.ts';
 import type { ClipAddress } from './kinds/addresses.ts';
 import type { Side } from './kinds/runs.ts';
@@ -143,18 +142,12 @@ function patternInWords(pattern: string): string {
   return findLibraryPattern(pattern)?.title ?? pattern;
 }
 
-function clipAt(piece: Piece, at: ClipAddress): Clip | undefined {
-  return clipSpot(piece, at).value?.item;
-}
-
 function clipInWords(piece: Piece, at: ClipAddress): string {
-  const clip = clipAt(piece, at);
+  const clip = clipSpot(piece, at).value?.item;
   return clip === undefined ? 'clip' : patternInWords(clip.pattern);
 }
 
-/** `period of Millrace`. */
+/** `period of Millrace`. By its name, as labels are no part of a sentence: "Once round". */
 function parameterInWords(piece: Piece, at: ClipAddress, parameter: string): string {
-  const clip = clipAt(piece, at);
-  const label = clip && descriptionOf(piece, clip, parameter)?.label;
-  return `${label?.toLowerCase() ?? parameter} of ${clipInWords(piece, at)}`;
+  return `${parameter} of ${clipInWords(piece, at)}`;
 }
