@@ -3,15 +3,20 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { hexOf, turnedOf } from '../../app/web/compose/colour.ts';
 import { addStop, gradientCss, mostStops, moveStop, removeStop } from '../../app/web/compose/gradient.ts';
+import { makeOwn, rewrite } from '../../app/web/compose/own-pattern.ts';
 import { niceStep, tidy } from '../../app/web/compose/steps.ts';
 import { describeUniform } from '../../app/web/compose/uniform-dial.ts';
-import { History } from '../../app/web/session/bench.ts';
+import { clipAddress, clipAt } from '../../app/web/session/clip-at.ts';
 import { Contacts } from '../../app/web/session/contacts.ts';
-import { editClip, makeOwnPattern, rewritePattern, setParameter } from '../../app/web/session/edits.ts';
 import { fileStem } from '../../app/web/session/file-name.ts';
+import { editWork, type Manner } from '../../app/web/session/hand.ts';
+import { applyEdit } from '../../engine/edit/apply.ts';
+import type { Edit } from '../../engine/edit/edit.ts';
+import { nextSteps, redo, settle, startWork, undo, type Work } from '../../engine/edit/history.ts';
 import { compilePattern } from '../../engine/pattern/compile.ts';
 import { findLibraryPattern } from '../../engine/pattern/library.ts';
 import { checkPiece } from '../../engine/piece/load.ts';
+import type { Piece } from '../../engine/piece/schema.ts';
 import { samplePiece } from './browser/samples.ts';
 
 const seed = 20_261;
@@ -63,53 +68,98 @@ describe('W3 contacts', () => {
   });
 });
 
+/** The piece after an edit that is not refused. */
+function edited(piece: Piece, edit: Edit): Piece {
+  const { value, diagnostics } = applyEdit(piece, edit);
+  expect(diagnostics).toEqual([]);
+  return value!.piece;
+}
+
 describe('W6 edits', () => {
   const piece = samplePiece('jellyfish-parasol');
   const at = { look: 0, track: 0, clip: 0 };
+  const address = clipAddress(piece, at);
+  const opacity = (value: number): Edit => ({ kind: 'set-clip', at: address, set: { opacity: value } });
+  const lowest = (value: number): Edit => ({
+    kind: 'set-parameter',
+    at: address,
+    parameter: 'lowest',
+    value,
+  });
+
+  /** The work after edits, none of them refused. */
+  function workAfter(work: Work, manner: Manner, ...edits: Edit[]): Work {
+    return edits.reduce((before, edit) => {
+      const { value, diagnostics } = editWork(before, edit, manner);
+      expect(diagnostics).toEqual([]);
+      return value!;
+    }, work);
+  }
 
   test('give another piece and leave the first as it was', () => {
     const before = structuredClone(piece);
-    const edited = setParameter(editClip(piece, at, { opacity: 7 }), at, 'lowest', 0.5);
-    expect(edited.looks[0]!.tracks[0]!.clips[0]).toMatchObject({ opacity: 7, parameters: { lowest: 0.5 } });
+    const now = workAfter(startWork(piece), 'step', opacity(7), lowest(0.5)).piece;
+    expect(clipAt(now, at)).toMatchObject({ opacity: 7, parameters: { lowest: 0.5 } });
     expect(piece).toEqual(before);
-    expect(edited.looks[1]).toBe(piece.looks[1]);
-    expect(checkPiece(edited).diagnostics).toEqual([]);
+    expect(now.looks[1]).toBe(piece.looks[1]);
+    expect(checkPiece(now).diagnostics).toEqual([]);
   });
 
   test('make a library pattern the own of the piece, each time under a free name', () => {
-    const { source, parameters } = findLibraryPattern('sleeper/1')!;
-    const copy = { source, parameters: [...parameters] };
-    const once = makeOwnPattern(piece, at, copy);
-    const twice = makeOwnPattern(editClip(once, at, { pattern: 'sleeper/1' }), at, copy);
+    const sleeper = { ...findLibraryPattern('sleeper/1')!, own: false };
+    const once = edited(piece, makeOwn(piece, at, sleeper));
+    const back = edited(once, { kind: 'set-clip', at: address, set: { pattern: 'sleeper/1' } });
+    const twice = edited(back, makeOwn(back, at, sleeper));
     const names = twice.patterns.map(({ name }) => name);
     expect(names).toEqual([...piece.patterns.map(({ name }) => name), 'my sleeper', 'my sleeper 2']);
-    expect(twice.looks[0]!.tracks[0]!.clips[0]!.pattern).toBe('my sleeper 2');
+    expect(clipAt(twice, at)!.pattern).toBe('my sleeper 2');
     expect(checkPiece(twice).diagnostics).toEqual([]);
-    const rewritten = rewritePattern(twice, 'my sleeper', '// gone', []);
-    expect(rewritten.patterns.find(({ name }) => name === 'my sleeper')!.source).toBe('// gone');
+    const rewritten = edited(twice, rewrite('my sleeper', sleeper, { source: '// gone', parameters: [] }));
+    expect(rewritten.patterns.find(({ name }) => name === 'my sleeper')).toMatchObject({
+      source: '// gone',
+      parameters: [],
+    });
   });
 
-  test('of one drag are undone together, and redone', () => {
-    const history = new History();
-    const named = (name: string) => ({ ...piece, name });
-    const [a, b, c, d] = ['a', 'b', 'c', 'd'].map(named);
-    history.record(a!, 'opacity');
-    history.record(b!, 'opacity');
-    history.rest();
-    history.record(c!, 'opacity');
-    expect(history.undo(d!)).toBe(c);
-    expect(history.undo(c!)).toBe(a);
-    expect(history.undo(a!)).toBeNull();
-    expect(history.redo(a!)).toBe(c);
-    expect(history.redo(c!)).toBe(d);
-    expect(history.canRedo).toBe(false);
+  test('of one drag are one step, named, undone together and redone', () => {
+    const dragged = workAfter(startWork(piece), 'drag', opacity(7), opacity(40), opacity(90));
+    const work = workAfter(settle(dragged), 'drag', opacity(91));
+    expect(nextSteps(work.history)).toEqual({ undo: 'Set opacity of Sleeper' });
+    const once = undo(work).value!;
+    expect(clipAt(once.piece, at)!.opacity).toBe(90);
+    const twice = undo(once).value!;
+    expect(twice.piece).toEqual(piece);
+    expect(nextSteps(twice.history)).toEqual({ redo: 'Set opacity of Sleeper' });
+    expect(redo(twice).value!.piece).toEqual(once.piece);
+    expect(redo(redo(twice).value!).value!.piece).toEqual(work.piece);
   });
 
-  test('a refused edit is withdrawn for good', () => {
-    const history = new History();
-    history.record(piece, null);
-    expect(history.withdraw()).toBe(piece);
-    expect(history.canUndo || history.canRedo).toBe(false);
+  test('of another thing begin another step, and one by itself ends a drag', () => {
+    const dragged = workAfter(startWork(piece), 'drag', opacity(7), lowest(0.5), lowest(0.6));
+    const work = workAfter(dragged, 'step', opacity(8));
+    expect(work.history.done.map(({ name }) => name)).toEqual([
+      'Set opacity of Sleeper',
+      'Set lowest of Sleeper',
+      'Set opacity of Sleeper',
+    ]);
+  });
+
+  test('that lead back to where the hand began leave no step', () => {
+    const work = settle(workAfter(startWork(piece), 'drag', opacity(7), opacity(clipAt(piece, at)!.opacity)));
+    expect(nextSteps(work.history)).toEqual({});
+  });
+
+  test('while a drag is under way nothing is offered to be done again that it takes the place of', () => {
+    const undone = undo(workAfter(startWork(piece), 'step', opacity(7))).value!;
+    const work = workAfter(undone, 'drag', lowest(0.5));
+    expect(nextSteps(work.history)).toEqual({ undo: 'Set lowest of Sleeper' });
+    expect(redo(work).value!.piece).toBe(work.piece);
+  });
+
+  test('that are refused say why', () => {
+    const { value, diagnostics } = editWork(startWork(piece), lowest(99), 'drag');
+    expect(value).toBeUndefined();
+    expect(diagnostics.map(({ code }) => code)).toEqual(['parameter-range']);
   });
 });
 
@@ -141,7 +191,7 @@ describe('a dial for a new parameter', () => {
 
 describe('gradients', () => {
   const piece = samplePiece('jellyfish-parasol');
-  const millrace = { look: 0, track: 1, clip: 0 };
+  const millrace = clipAddress(piece, { look: 0, track: 1, clip: 0 });
   const colour = fc.integer({ min: 0, max: 0xffffff }).map((n) => `#${n.toString(16).padStart(6, '0')}`);
   const stops = fc
     .array(fc.record({ at: fc.integer({ min: 0, max: 1000 }).map((n) => n / 1000), colour }), {
@@ -156,7 +206,8 @@ describe('gradients', () => {
         const index = pick % list.length;
         const added = addStop(list);
         for (const changed of [moveStop(list, index, to), added.stops, removeStop(list, index)]) {
-          expect(checkPiece(setParameter(piece, millrace, 'water', changed)).diagnostics).toEqual([]);
+          const edit = { kind: 'set-parameter', at: millrace, parameter: 'water', value: changed } as const;
+          expect(checkPiece(edited(piece, edit)).diagnostics).toEqual([]);
         }
         expect(added.stops).toHaveLength(list.length + 1);
       }),

@@ -1,23 +1,17 @@
 /** A pattern of the piece's own, being written: what is typed plays as soon as it has no errors. */
 import { useEffect, useRef, useState } from 'react';
 import { type Diagnostic, hasErrors } from '../../../engine/diagnostic.ts';
-import type { ParameterDescription } from '../../../engine/piece/schema.ts';
 import { CodePane } from '../code/CodePane.tsx';
 import { patternLanguage } from '../code/glsl.ts';
 import { useSession } from '../session/context.ts';
-import { rewritePattern } from '../session/edits.ts';
 import { usePart } from '../session/store.ts';
 import { Findings } from '../shell/Findings.tsx';
+import { type Draft, rewrite, sameDraft } from './own-pattern.ts';
 import type { KnownPattern } from './pattern-of.ts';
 import { describeUniform } from './uniform-dial.ts';
 
 /** After a pause in typing as long as this the text is read. */
 const pauseMilliseconds = 200;
-
-interface Draft {
-  readonly source: string;
-  readonly parameters: readonly ParameterDescription[];
-}
 
 export function OwnSource({ name, pattern }: { name: string; pattern: KnownPattern }) {
   const session = useSession();
@@ -28,7 +22,7 @@ export function OwnSource({ name, pattern }: { name: string; pattern: KnownPatte
   const accepted = useRef<Draft>(draft);
 
   // Undo and redo bring another text; a text that was refused stays where it is being mended.
-  if (accepted.current.source !== source || accepted.current.parameters !== parameters) {
+  if (!sameDraft(accepted.current, pattern)) {
     accepted.current = { source, parameters };
     if (editFaults.length === 0) setDraft(accepted.current);
   }
@@ -40,10 +34,9 @@ export function OwnSource({ name, pattern }: { name: string; pattern: KnownPatte
       if (gone) return;
       setFaults(found);
       const known = accepted.current;
-      if (hasErrors(found) || (draft.source === known.source && draft.parameters === known.parameters))
-        return;
+      if (hasErrors(found) || sameDraft(draft, known)) return;
       accepted.current = draft;
-      session.edit((now) => rewritePattern(now, name, draft.source, draft.parameters), `source ${name}`);
+      session.edit(rewrite(name, known, draft), 'drag');
     }, pauseMilliseconds);
     return () => {
       gone = true;

@@ -1,10 +1,11 @@
 /** The source of the selected clip's pattern: to read, and to write where it is the piece's own. */
 import { CodePane } from '../code/CodePane.tsx';
 import { patternLanguage } from '../code/glsl.ts';
+import { clipAt } from '../session/clip-at.ts';
 import { useSession } from '../session/context.ts';
-import { clipAt, makeOwnPattern } from '../session/edits.ts';
 import { usePart, useStore } from '../session/store.ts';
 import { OwnSource } from './OwnSource.tsx';
+import { makeOwn } from './own-pattern.ts';
 import { patternOf } from './pattern-of.ts';
 
 export function PatternPane({ onClose }: { onClose: () => void }) {
@@ -16,7 +17,6 @@ export function PatternPane({ onClose }: { onClose: () => void }) {
   if (piece === undefined || selected === null || clip === undefined) return null;
   const pattern = patternOf(clip, piece, library);
   if (pattern === null) return null;
-  const { source, parameters } = pattern;
   return (
     <section className="pattern-pane" aria-label={`Source of ${pattern.title}`}>
       <header>
@@ -27,12 +27,7 @@ export function PatternPane({ onClose }: { onClose: () => void }) {
             : 'from the library, read only'}
         </p>
         {!pattern.own && (
-          <button
-            type="button"
-            onClick={() =>
-              session.edit((now) => makeOwnPattern(now, selected, { source, parameters: [...parameters] }))
-            }
-          >
+          <button type="button" onClick={() => session.edit(makeOwn(piece, selected, pattern))}>
             Make it my own
           </button>
         )}
@@ -43,7 +38,7 @@ export function PatternPane({ onClose }: { onClose: () => void }) {
       {pattern.own ? (
         <OwnSource key={clip.pattern} name={clip.pattern} pattern={pattern} />
       ) : (
-        <CodePane label={`Source of ${pattern.title}`} language={patternLanguage} text={source} />
+        <CodePane label={`Source of ${pattern.title}`} language={patternLanguage} text={pattern.source} />
       )}
     </section>
   );

@@ -2,8 +2,8 @@
 
 import { blendNames } from '../../../engine/look/blend.ts';
 import type { Clip, ParameterValue, Piece } from '../../../engine/piece/schema.ts';
+import { clipAddress, clipAt } from '../session/clip-at.ts';
 import { useSession } from '../session/context.ts';
-import { clipAt, editClip, setParameter } from '../session/edits.ts';
 import { usePart, useStore } from '../session/store.ts';
 import { duration, percent } from '../session/words.ts';
 import type { ClipPosition } from '../worker/protocol.ts';
@@ -44,8 +44,9 @@ function ClipTag({ piece, at, clip, sourceOpen, onSource }: ClipTagProps) {
   const pattern = patternOf(clip, piece, library);
   if (pattern === null) return <aside className="tag" aria-label="Clip" />;
   const place = `${at.look}.${at.track}.${at.clip}`;
-  const set = (name: string, value: ParameterValue) =>
-    session.edit((now) => setParameter(now, at, name, value), `${place} ${name}`);
+  const address = clipAddress(piece, at);
+  const setParameter = (parameter: string, value: ParameterValue) =>
+    session.edit({ kind: 'set-parameter', at: address, parameter, value }, 'drag');
   const rest = () => session.endDrag();
   const ends = clip.startMilliseconds + clip.lengthMilliseconds;
   return (
@@ -64,7 +65,7 @@ function ClipTag({ piece, at, clip, sourceOpen, onSource }: ClipTagProps) {
             key={parameter.name}
             parameter={parameter}
             value={clip.parameters[parameter.name] ?? parameter.default}
-            onChange={(value) => set(parameter.name, value)}
+            onChange={(value) => setParameter(parameter.name, value)}
             onRest={rest}
           />
         ))}
@@ -77,7 +78,7 @@ function ClipTag({ piece, at, clip, sourceOpen, onSource }: ClipTagProps) {
           step={1}
           value={clip.opacity}
           text={percent(clip.opacity)}
-          onChange={(opacity) => session.edit((now) => editClip(now, at, { opacity }), `${place} opacity`)}
+          onChange={(opacity) => session.edit({ kind: 'set-clip', at: address, set: { opacity } }, 'drag')}
           onRest={rest}
         />
         <div className="row">
@@ -87,7 +88,7 @@ function ClipTag({ piece, at, clip, sourceOpen, onSource }: ClipTagProps) {
             value={clip.blend}
             onChange={(event) => {
               const blend = blendNames.find((name) => name === event.target.value);
-              if (blend !== undefined) session.edit((now) => editClip(now, at, { blend }));
+              if (blend !== undefined) session.edit({ kind: 'set-clip', at: address, set: { blend } });
             }}
           >
             {blendNames.map((name) => (

@@ -2,7 +2,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { useSize } from '../cloth/use-size.ts';
 import { useSession } from '../session/context.ts';
-import { setStartBrightness } from '../session/edits.ts';
 import { usePart, useStore } from '../session/store.ts';
 import { percent } from '../session/words.ts';
 import { PieceButton } from './PieceButton.tsx';
@@ -131,7 +130,7 @@ function Brightness({ start }: { start: number }) {
           type="button"
           className="quiet small"
           title="The piece starts at this brightness from now on"
-          onClick={() => session.edit((piece) => setStartBrightness(piece, brightness))}
+          onClick={() => session.edit({ kind: 'set-output', set: { startBrightness: brightness } })}
         >
           start here
         </button>

@@ -1,5 +1,6 @@
 /** What lies on the bench: the open piece, how it came to be as it is, and what is wrong with it. */
 import type { Diagnostic } from '../../../engine/diagnostic.ts';
+import type { nextSteps } from '../../../engine/edit/history.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
 import type { PieceView } from '../worker/protocol.ts';
 
@@ -17,6 +18,9 @@ export interface Refusal {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** What undo and redo would do, in plain words; undefined where there is nothing. */
+export type NextSteps = ReturnType<typeof nextSteps>;
+
 export interface Bench {
   readonly open: OpenPiece | null;
   /** Of the piece on stage; 0 before there is one. */
@@ -26,8 +30,7 @@ export interface Bench {
   readonly refusal: Refusal | null;
   /** Why the last edit was not taken; empty once one is. */
   readonly editFaults: readonly Diagnostic[];
-  readonly canUndo: boolean;
-  readonly canRedo: boolean;
+  readonly next: NextSteps;
 }
 
 export const emptyBench: Bench = {
@@ -36,60 +39,5 @@ export const emptyBench: Bench = {
   opened: 0,
   refusal: null,
   editFaults: [],
-  canUndo: false,
-  canRedo: false,
+  next: {},
 };
-
-/** Pieces before and after; edits of one drag share a mark and are undone together. */
-export class History {
-  private past: Piece[] = [];
-  private future: Piece[] = [];
-  private mark: string | null = null;
-
-  record(before: Piece, mark: string | null): void {
-    this.future = [];
-    if (mark === null || mark !== this.mark) this.past.push(before);
-    this.mark = mark;
-  }
-
-  /** The end of a drag: the next edit stands by itself. */
-  rest(): void {
-    this.mark = null;
-  }
-
-  /** Takes back the last edit for good. */
-  withdraw(): Piece | null {
-    this.mark = null;
-    return this.past.pop() ?? null;
-  }
-
-  undo(now: Piece): Piece | null {
-    return this.step(this.past, this.future, now);
-  }
-
-  redo(now: Piece): Piece | null {
-    return this.step(this.future, this.past, now);
-  }
-
-  clear(): void {
-    this.past = [];
-    this.future = [];
-    this.mark = null;
-  }
-
-  get canUndo(): boolean {
-    return this.past.length > 0;
-  }
-
-  get canRedo(): boolean {
-    return this.future.length > 0;
-  }
-
-  private step(from: Piece[], to: Piece[], now: Piece): Piece | null {
-    const piece = from.pop();
-    if (piece === undefined) return null;
-    to.push(now);
-    this.mark = null;
-    return piece;
-  }
-}

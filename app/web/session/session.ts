@@ -1,10 +1,13 @@
 /** One session at the bench: the open piece, the two workers, and everything the page shows of them. */
-import type { Diagnostic } from '../../../engine/diagnostic.ts';
+import type { Checked, Diagnostic } from '../../../engine/diagnostic.ts';
+import type { Edit } from '../../../engine/edit/edit.ts';
+import { nextSteps, redo, settle, startWork, undo, type Work } from '../../../engine/edit/history.ts';
 import type { Moment } from '../../../engine/look/moment.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
 import type { ClipPosition, MomentChange, ShownFrame, StageReply, StageRequest } from '../worker/protocol.ts';
-import { type Bench, emptyBench, History, type OpenPiece } from './bench.ts';
+import { type Bench, emptyBench } from './bench.ts';
 import { Clock } from './clock.ts';
+import { editWork, type Manner } from './hand.ts';
 import { LoftLink } from './loft-link.ts';
 import { Feed, Store } from './store.ts';
 import { eventWords } from './words.ts';
@@ -13,6 +16,17 @@ import { eventWords } from './words.ts';
 export type Playing = Pick<Moment, 'look' | 'brightness' | 'blackout' | 'paused'>;
 
 type Answer = Exclude<StageReply, { kind: 'moment' }>;
+type Taken = Extract<Answer, { kind: 'taken' }>;
+
+/** The open piece in the three states that may differ for a while. */
+interface Works {
+  /** As the maker sees it; may be some edits ahead of what is on stage. */
+  readonly shown: Work;
+  /** As the stage took it last. */
+  readonly played: Work;
+  /** As the maker has it in a file. */
+  readonly saved: Piece;
+}
 
 export class Session {
   readonly bench = new Store<Bench>(emptyBench);
@@ -26,12 +40,12 @@ export class Session {
 
   private readonly stage: Worker;
   private readonly clock: Clock;
-  private readonly history = new History();
+  private works: Works | null = null;
   private revision = 0;
   /** What to do with the answer to each `open` or `edit` that is under way. */
   private readonly pending = new Map<number, (answer: Answer) => void>();
   /** An edit waits while another is under way; a newer one takes its place. */
-  private nextEdit: Piece | null = null;
+  private editWaits = false;
 
   constructor(private readonly startsPaused: boolean) {
     this.stage = new Worker(new URL('../worker/stage-worker.ts', import.meta.url), {
@@ -54,11 +68,12 @@ export class Session {
       this.pending.set(revision, (answer) => {
         if (answer.kind === 'refused') {
           this.bench.merge({ refusal: { fileName, diagnostics: answer.diagnostics } });
+          this.sendEdit();
         } else {
-          this.nextEdit = null;
-          this.history.clear();
+          this.editWaits = false;
           this.clock.contacts.reset(answer.piece.controls.debounceMilliseconds);
-          this.takeStage(answer, false);
+          const work = startWork(answer.piece);
+          this.takeStage(answer, { shown: work, played: work, saved: work.piece }, false);
           this.bench.merge({ opened: this.bench.get().opened + 1, refusal: null, editFaults: [] });
           this.selectIn(0);
           if (this.startsPaused) this.put({ paused: true });
@@ -71,35 +86,32 @@ export class Session {
   }
 
   /**
-   * Changes the open piece.
-   * @param mark name of the drag that the edit is part of: it is undone as one with the others of that name
+   * The one door into the open piece. A refused edit tells why, and leaves everything as it was.
+   * @param manner `drag` for one of many edits until `endDrag`: they are undone as one
    */
-  edit(change: (piece: Piece) => Piece, mark: string | null = null): void {
-    const { open } = this.bench.get();
-    if (open === null) return;
-    const piece = change(open.piece);
-    if (piece === open.piece) return;
-    this.history.record(open.piece, mark);
-    this.bench.merge({ editFaults: [] });
-    this.show(piece);
+  edit(edit: Edit, manner: Manner = 'step'): void {
+    this.change((work) => editWork(work, edit, manner));
   }
 
   endDrag(): void {
-    this.history.rest();
+    if (this.works === null) return;
+    this.works = { ...this.works, shown: settle(this.works.shown) };
+    this.tellWorks();
   }
 
   undo(): void {
-    this.goTo((now) => this.history.undo(now));
+    this.change(undo);
   }
 
   redo(): void {
-    this.goTo((now) => this.history.redo(now));
+    this.change(redo);
   }
 
   /** The file has been handed to the maker. */
   markSaved(): void {
-    const { open } = this.bench.get();
-    if (open !== null) this.bench.merge({ open: { ...open, unsaved: false } });
+    if (this.works === null) return;
+    this.works = { ...this.works, saved: this.works.shown.piece };
+    this.tellWorks();
   }
 
   /** A file that is not even worth reading. */
@@ -133,60 +145,55 @@ export class Session {
     this.clock.hold(false);
   }
 
-  private goTo(step: (now: Piece) => Piece | null): void {
-    const { open } = this.bench.get();
-    const piece = open === null ? null : step(open.piece);
-    if (piece !== null) this.show(piece);
-  }
-
-  /** Shows an edited piece at once and lets the stage take it. */
-  private show(piece: Piece): void {
-    const { open } = this.bench.get();
-    if (open === null) return;
-    this.bench.merge({ open: { ...open, piece, unsaved: true }, ...this.historyState() });
-    this.nextEdit = piece;
+  /** Shows the changed piece at once and lets the stage take it. */
+  private change(change: (work: Work) => Checked<Work>): void {
+    if (this.works === null) return;
+    const { value: shown, diagnostics } = change(this.works.shown);
+    this.bench.merge({ editFaults: diagnostics });
+    if (shown === undefined) return;
+    const moved = shown.piece !== this.works.shown.piece;
+    this.works = { ...this.works, shown };
+    this.tellWorks();
+    if (!moved) return;
+    this.editWaits = true;
     this.sendEdit();
   }
 
   private sendEdit(): void {
-    if (this.nextEdit === null || this.pending.size > 0) return;
-    const piece = this.nextEdit;
-    this.nextEdit = null;
+    if (!this.editWaits || this.works === null || this.pending.size > 0) return;
+    this.editWaits = false;
+    const played = this.works.shown;
     const revision = ++this.revision;
     this.pending.set(revision, (answer) => {
-      if (answer.kind === 'taken') this.takeStage(answer, true);
-      else this.takeBack(answer.diagnostics);
+      if (answer.kind === 'refused') this.takeBack(answer.diagnostics);
+      else if (this.works !== null) this.takeStage(answer, { ...this.works, played }, true);
       this.sendEdit();
     });
-    this.ask({ kind: 'edit', revision, piece });
+    this.ask({ kind: 'edit', revision, piece: played.piece });
   }
 
-  private takeStage(
-    { revision, piece, view, warnings }: Extract<Answer, { kind: 'taken' }>,
-    edited: boolean,
-  ): void {
-    const shown = this.bench.get().open;
-    const open: OpenPiece = {
-      // Another edit may be on its way already; the maker goes on seeing that one.
-      piece: edited && this.nextEdit !== null && shown !== null ? shown.piece : piece,
-      view,
-      warnings,
-      unsaved: edited,
-    };
-    this.bench.merge({ open, revision, ...this.historyState() });
+  private takeStage({ revision, piece, view, warnings }: Taken, works: Works, edited: boolean): void {
+    this.works = works;
+    const open = { piece: works.shown.piece, view, warnings, unsaved: works.shown.piece !== works.saved };
+    this.bench.merge({ open, revision, next: nextSteps(works.shown.history) });
     this.loft.hold(revision, piece, edited);
   }
 
   /** The stage goes on with the last piece that could be played, and so does the page. */
   private takeBack(editFaults: Bench['editFaults']): void {
-    if (this.nextEdit !== null) return;
+    if (this.editWaits || this.works === null) return;
+    this.works = { ...this.works, shown: settle(this.works.played) };
     this.bench.merge({ editFaults });
-    const piece = this.history.withdraw();
-    if (piece !== null) this.show(piece);
+    this.tellWorks();
   }
 
-  private historyState(): Pick<Bench, 'canUndo' | 'canRedo'> {
-    return { canUndo: this.history.canUndo, canRedo: this.history.canRedo };
+  /** Hands on to the page what has become of the piece and its history. */
+  private tellWorks(): void {
+    const { open } = this.bench.get();
+    if (open === null || this.works === null) return;
+    const { shown, saved } = this.works;
+    const unsaved = shown.piece !== saved;
+    this.bench.merge({ open: { ...open, piece: shown.piece, unsaved }, next: nextSteps(shown.history) });
   }
 
   private ask(request: StageRequest): void {

@@ -39,17 +39,22 @@ export function Header({ bench, onBench }: Props) {
   );
 }
 
+/** `Undo: Set period of Millrace`, for those who see the button and those who hear it. */
+function namedStep(word: string, step: string | undefined) {
+  const name = step === undefined ? word : `${word}: ${step}`;
+  return { 'aria-label': name, title: name, disabled: step === undefined };
+}
+
 function FileActions() {
   const session = useSession();
-  const { open, canUndo, canRedo } = useStore(session.bench);
+  const { open, next } = useStore(session.bench);
   const picker = useRef<HTMLInputElement>(null);
   return (
     <div className="actions">
       <button
         type="button"
         className="quiet icon"
-        aria-label="Undo"
-        disabled={!canUndo}
+        {...namedStep('Undo', next.undo)}
         onClick={() => session.undo()}
       >
         <svg viewBox="0 0 20 20" aria-hidden="true">
@@ -59,8 +64,7 @@ function FileActions() {
       <button
         type="button"
         className="quiet icon"
-        aria-label="Redo"
-        disabled={!canRedo}
+        {...namedStep('Redo', next.redo)}
         onClick={() => session.redo()}
       >
         <svg viewBox="0 0 20 20" aria-hidden="true">

@@ -46,7 +46,7 @@ export function testEditing(house: () => House): void {
     await eventually(async () => (await lastHeard(page)).drive).toEqual(before);
 
     expect(firstClip!.pattern).toBe('sleeper/1');
-    await page.getByLabel('Opacity').fill('40');
+    await page.getByLabel('Opacity', { exact: true }).fill('40');
     const after = driveAtStart(withFirstClip({ opacity: 40 }));
     expect(after).not.toEqual(before);
     await eventually(async () => (await lastHeard(page)).drive).toEqual(after);
@@ -61,7 +61,7 @@ export function testEditing(house: () => House): void {
     const { page } = await visit(house());
     await pauseAtStart(page);
     const parameters = { ...firstClip!.parameters, tint: '#20c040', lowest: 0.75 };
-    await page.getByLabel('Lowest').fill('0.75');
+    await page.getByLabel('Lowest', { exact: true }).fill('0.75');
     await page.getByLabel('Tint', { exact: true }).fill('#20c040');
     await eventually(async () => (await lastHeard(page)).drive).toEqual(
       driveAtStart(withFirstClip({ parameters })),
@@ -74,6 +74,44 @@ export function testEditing(house: () => House): void {
     for (let i = 0; i < 5; i++) await stop.press('ArrowLeft');
     await eventually(async () => Number(await stop.getAttribute('aria-valuenow'))).toBe(before - 5);
     await eventually(async () => (await lastHeard(page)).drive).not.toEqual(drive);
+  });
+
+  test('W6 a drag is one step of the pointer and of the keyboard, and undo says what it takes back', async () => {
+    const { page } = await visit(house());
+    const nextUndo = page.getByRole('button', { name: /^Undo/ });
+    const dial = page.getByLabel('Opacity', { exact: true });
+    const start = await dial.inputValue();
+    expect(await nextUndo.getAttribute('aria-label')).toBe('Undo');
+    expect(await nextUndo.isDisabled()).toBe(true);
+
+    const box = (await dial.boundingBox())!;
+    const y = box.y + box.height / 2;
+    await page.mouse.move(box.x + box.width * 0.9, y);
+    await page.mouse.down();
+    for (const share of [0.8, 0.6, 0.4, 0.3]) await page.mouse.move(box.x + box.width * share, y);
+    await page.mouse.up();
+    const dragged = await dial.inputValue();
+    expect(Number(dragged)).toBeLessThan(Number(start));
+    for (let i = 0; i < 4; i++) await dial.press('ArrowLeft');
+    await dial.blur();
+    expect(await dial.inputValue()).toBe(String(Number(dragged) - 4));
+
+    await page.getByRole('button', { name: /^Millrace/ }).click();
+    await page.getByLabel('Once round', { exact: true }).press('ArrowRight');
+    expect(await nextUndo.getAttribute('aria-label')).toBe('Undo: Set once round of Millrace');
+    expect(await nextUndo.getAttribute('title')).toBe('Undo: Set once round of Millrace');
+    await nextUndo.click();
+    expect(await page.getByRole('button', { name: /^Redo/ }).getAttribute('aria-label')).toBe(
+      'Redo: Set once round of Millrace',
+    );
+
+    await page.getByRole('button', { name: /^Sleeper/ }).click();
+    expect(await nextUndo.getAttribute('aria-label')).toBe('Undo: Set opacity of Sleeper');
+    await nextUndo.click();
+    expect(await dial.inputValue()).toBe(dragged);
+    await nextUndo.click();
+    expect(await dial.inputValue()).toBe(start);
+    expect(await nextUndo.isDisabled()).toBe(true);
   });
 
   test('W7 a bad file lists what is wrong and where, and the open piece plays on', async () => {
@@ -156,9 +194,9 @@ export function testEditing(house: () => House): void {
         .replace('lowp vec3 light', 'uniform lowp float glow;\n$&'),
     );
     await page.getByRole('button', { name: 'Give glow a dial' }).click();
-    await page.getByLabel('Glow').fill('1');
+    await page.getByLabel('Glow', { exact: true }).fill('1');
     await eventually(async () => (await lastHeard(page)).drive).toEqual(driveAtStart(own));
-    await page.getByLabel('Glow').fill('0');
+    await page.getByLabel('Glow', { exact: true }).fill('0');
     await eventually(async () => (await lastHeard(page)).drive).not.toEqual(driveAtStart(own));
   });
 
@@ -182,7 +220,7 @@ export function testEditing(house: () => House): void {
 
   test('W13 a saved file opens as the same piece', async () => {
     const { page } = await visit(house());
-    await page.getByLabel('Opacity').fill('40');
+    await page.getByLabel('Opacity', { exact: true }).fill('40');
     await eventually(() => page.locator('.piece-name').innerText()).toContain('not saved');
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save' }).click();
