@@ -98,11 +98,11 @@ export function testEditing(house: () => House): void {
 
     await page.getByRole('button', { name: /^Millrace/ }).click();
     await page.getByLabel('Once round', { exact: true }).press('ArrowRight');
-    expect(await nextUndo.getAttribute('aria-label')).toBe('Undo: Set once round of Millrace');
-    expect(await nextUndo.getAttribute('title')).toBe('Undo: Set once round of Millrace');
+    expect(await nextUndo.getAttribute('aria-label')).toBe('Undo: Set period of Millrace');
+    expect(await nextUndo.getAttribute('title')).toBe('Undo: Set period of Millrace');
     await nextUndo.click();
     expect(await page.getByRole('button', { name: /^Redo/ }).getAttribute('aria-label')).toBe(
-      'Redo: Set once round of Millrace',
+      'Redo: Set period of Millrace',
     );
 
     await page.getByRole('button', { name: /^Sleeper/ }).click();
