@@ -138,7 +138,7 @@ const emitters: Emitters = {
     if (b.op === 'const' && b.value > 0 && Number.isInteger(Math.log2(b.value))) {
       const mask = literal(type, b.value - 1);
       return cast(cppType[type], {
-        text: `${atLeast(context.emit(a))} & ${mask.text}`,
+        text: `${bracketed(context.emit(a))} & ${mask.text}`,
         level: precedence.bits,
       });
     }
