@@ -13,7 +13,14 @@ import {
   randomSettings,
   randomZone,
 } from '../support/patterns.ts';
-import { argumentsFor, exactResult, type OperationCase, operationCases } from '../support/patterns-cases.ts';
+import {
+  argumentsFor,
+  definedResult,
+  exactResult,
+  nestedCases,
+  type OperationCase,
+  operationCases,
+} from '../support/patterns-cases.ts';
 import { buildChip } from '../support/patterns-chip.ts';
 import { printCases, printPrograms } from '../support/patterns-cpp.ts';
 
@@ -51,6 +58,17 @@ describe('F13 on the chip', () => {
     }
     expect(operations.length).toBeGreaterThan(1000);
     expect(compared).toBeGreaterThan(30_000);
+  });
+
+  test('operations inside of operations give what the graph gives', async () => {
+    const nested = nestedCases(90, 41);
+    const chip = await buildChip(printCases(nested, 'atmega328p'));
+    for (const [number, one] of nested.entries())
+      for (const values of argumentsFor(one, 40, 42)) {
+        const result = chip.ask({ number, values });
+        const expected = definedResult(one, values) | 0;
+        if (result !== expected) expect(result, `${one.name} of ${values}`).toBe(expected);
+      }
   });
 
   test('every kernel gives what the engine gives', async () => {

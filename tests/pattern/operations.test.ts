@@ -7,7 +7,15 @@ import { inOrder, operandsOf } from '../../engine/pattern/ir.ts';
 import { compileProgram } from '../../engine/pattern/javascript.ts';
 import { Chance } from '../support/generate/chance.ts';
 import { compiled, programOf, randomSettings, randomZone } from '../support/patterns.ts';
-import { argumentsFor, exactly, exactResult, operationCases, wrapExact } from '../support/patterns-cases.ts';
+import {
+  argumentsFor,
+  definedResult,
+  exactly,
+  exactResult,
+  nestedCases,
+  operationCases,
+  wrapExact,
+} from '../support/patterns-cases.ts';
 import { generatePattern } from '../support/patterns-generate.ts';
 
 const cases = operationCases(0.06, 1);
@@ -75,6 +83,24 @@ describe('F1 to F5 operations', () => {
         draw(out, Uint16Array.of(0), Int16Array.of(0, 0), 0, 0, values as unknown as Int32Array);
         if (out[0] !== exactResult(one, values))
           expect(out[0], `${one.name} of ${values}`).toBe(exactResult(one, values));
+      }
+    }
+  });
+
+  test('F13 the generated JavaScript gives what the graph gives, one operation inside the other', () => {
+    const index = new Graph().input('index', 'u16', rangeOf.u16);
+    for (const one of nestedCases(400, 31)) {
+      const draw = compileProgram({
+        levels: [one.node, index, index],
+        gradients: [],
+        keyed: [],
+        names: new Map(),
+      });
+      const out = new Float64Array(3) as unknown as Uint8Array;
+      for (const values of argumentsFor(one, 20, 32)) {
+        draw(out, Uint16Array.of(0), Int16Array.of(0, 0), 0, 0, values as unknown as Int32Array);
+        const expected = definedResult(one, values);
+        if (out[0] !== expected) expect(out[0], `${one.name} of ${values}`).toBe(expected);
       }
     }
   });

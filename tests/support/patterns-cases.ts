@@ -5,6 +5,7 @@
  */
 import { type IntType, rangeOf, wrap } from '../../engine/fixed/integers.ts';
 import { kernelNames, kernels } from '../../engine/fixed/kernels.ts';
+import { evaluate } from '../../engine/pattern/evaluate.ts';
 import { Graph } from '../../engine/pattern/graph.ts';
 import type { Node, Op } from '../../engine/pattern/ir.ts';
 import { Chance } from './generate/chance.ts';
@@ -297,4 +298,84 @@ export function argumentsFor({ operands, kernel }: OperationCase, most: number, 
 export function exactResult({ op, type, shift, kernel }: OperationCase, values: readonly number[]): number {
   if (kernel !== undefined) return wrap[type](kernels[kernel].evaluate(...values));
   return wrapExact(type, exactly[op]!(values.map(BigInt), BigInt(shift)));
+}
+
+/**
+ * Operations inside of operations, some deep: what a printer may get wrong is where brackets stand, and which
+ * types meet. Their values are those of `evaluate`, whose single operations the other cases check.
+ */
+export function nestedCases(count: number, seed: number): OperationCase[] {
+  const chance = new Chance(seed);
+  return chance.list(count, (number) => {
+    const graph = new Graph();
+    const operands = [full('i16'), full('u16'), full('i32')];
+    const [nodes, leaves] = leavesFor(graph, operands);
+    const node = new NestedWriter(graph, nodes, chance).of(chance.pick(['i16', 'u16', 'i32', 'bool']), 5);
+    return { name: `nested ${number}`, op: node.op, type: node.type, shift: 0, operands, node, leaves };
+  });
+}
+
+class NestedWriter {
+  constructor(
+    private readonly graph: Graph,
+    private readonly leaves: readonly Node[],
+    private readonly chance: Chance,
+  ) {}
+
+  of(type: IntType, depth: number): Node {
+    const { chance, graph } = this;
+    if (type === 'bool') return this.truth(depth);
+    if (depth === 0 || chance.flip(0.1)) return this.leaf(type);
+    const inner = (of: IntType = type) => this.of(of, depth - 1);
+    const other = (): IntType => chance.pick(['i16', 'u16', 'i32']);
+    const choices = [
+      () => graph.add(type, inner(), inner()),
+      () => graph.sub(type, inner(), inner()),
+      () => graph.sub(type, graph.constant(type, 0), inner()),
+      () => graph.mul(type, inner(other()), inner(other()), chance.pick([0, 8, 14, 16])),
+      () =>
+        graph.mul(type, inner(), graph.constant('i16', chance.pick([3, -5, 4096])), chance.pick([0, 2, 14])),
+      () => graph.min(type, inner(), inner()),
+      () => graph.max(type, inner(), graph.constant(type, chance.pick([0, 7, 9999]))),
+      () => graph.div(type, inner(other()), inner(other()), chance.pick([0, 14])),
+      () =>
+        graph.mod(
+          type,
+          inner(),
+          chance.flip() ? inner() : graph.constant(type, chance.pick([8, 16_384, 10])),
+        ),
+      () => graph.shl(type, inner(), chance.whole(1, 9)),
+      () => graph.shr(type, inner(other()), chance.whole(1, 20)),
+      () => graph.cast(type, inner(other())),
+      () => graph.select(type, this.truth(depth - 1), inner(), inner()),
+      () =>
+        type === 'u16' ? graph.call('hash', [inner()]) : graph.cast(type, graph.call('sine', [inner('u16')])),
+    ];
+    return chance.pick(choices)();
+  }
+
+  private truth(depth: number): Node {
+    const { chance, graph } = this;
+    const type = chance.pick(['i16', 'u16', 'i32'] as const);
+    if (depth <= 1) return graph.less(this.leaf(type), this.leaf(type));
+    const [a, b] = [this.of(type, depth - 1), this.of(type, depth - 1)];
+    return chance.pick([
+      () => graph.less(a, b),
+      () => graph.lessEqual(a, b),
+      () => graph.equal(a, b),
+      () => graph.not(this.truth(depth - 1)),
+      () => graph.and(this.truth(depth - 1), this.truth(depth - 1)),
+      () => graph.or(this.truth(depth - 1), this.truth(depth - 1)),
+    ])();
+  }
+
+  private leaf(type: IntType): Node {
+    if (this.chance.flip(0.2)) return this.graph.constant(type, this.chance.pick([1, 5, 100, 20_000]));
+    return this.graph.cast(type, this.chance.pick(this.leaves));
+  }
+}
+
+/** What a case must give, by the definition of the graph. */
+export function definedResult({ node }: OperationCase, values: readonly number[]): number {
+  return evaluate([node], { input: () => 0, keyed: (slot) => values[slot]! })[0]!;
 }
