@@ -8,7 +8,6 @@ import { pixelCount } from '../../layout/shapes.ts';
 import { checkClips } from '../../piece/checks/clips.ts';
 import { checkControls } from '../../piece/checks/controls.ts';
 import { checkLooks } from '../../piece/checks/looks.ts';
-import { checkNames } from '../../piece/checks/names.ts';
 import { checkOutput } from '../../piece/checks/output.ts';
 import { checkPatterns } from '../../piece/checks/patterns.ts';
 import { checkPins } from '../../piece/checks/pins.ts';
@@ -22,20 +21,19 @@ import { checkSize } from './size.ts';
 
 interface Rule {
   readonly check: (piece: Piece, findings: Findings) => void;
-  /** Compared one by one, by identity. */
+  /** Compared one by one: by identity, or item by item where both are lists. */
   readonly sees: (piece: Piece) => readonly unknown[];
 }
 
-/** In the order of `piece/validate.ts`. */
+/** Those of `piece/validate.ts`, in its order; but names, as `plain/act.ts` lets none in that is taken. */
 const rules: readonly Rule[] = [
-  { check: checkNames, sees: names },
-  { check: checkRuns, sees: ground },
-  { check: checkZones, sees: (piece) => [piece.zones, ...ground(piece)] },
+  { check: checkRuns, sees: (piece) => [ground(piece)] },
+  { check: checkZones, sees: (piece) => [piece.zones, ground(piece)] },
   { check: checkPatterns, sees: ({ patterns }) => [patterns] },
   { check: checkLooks, sees: ({ looks, controls }) => [looks, controls] },
   {
     check: checkClips,
-    sees: (piece) => [piece.looks, piece.patterns, piece.zones, ...ground(piece)],
+    sees: (piece) => [piece.looks, piece.patterns, piece.zones, ground(piece)],
   },
   {
     check: checkPins,
@@ -45,13 +43,17 @@ const rules: readonly Rule[] = [
   { check: checkOutput, sees: ({ output, lines }) => [output, ...lines.map(({ part }) => part)] },
   {
     check: checkSupply,
-    sees: (piece) => [piece.board, piece.supply, ...piece.lines.map(({ part }) => part), ...ground(piece)],
+    sees: (piece) => [piece.board, piece.supply, ...piece.lines.map(({ part }) => part), ground(piece)],
   },
 ];
 
-/** All of a run but where it lies: which pixels there are, and which can light up. */
+const grounds = new WeakMap<Piece['lines'], readonly unknown[]>();
+
+/** All of the runs but where they lie: which pixels there are, and which can light up. */
 function ground({ lines }: Piece): readonly unknown[] {
-  return lines.flatMap(({ runs }) =>
+  const known = grounds.get(lines);
+  if (known !== undefined) return known;
+  const seen = lines.flatMap(({ runs }) =>
     runs.flatMap(({ name, flat, worn, removed, hidden }) => [
       name,
       pixelCount(flat),
@@ -60,11 +62,8 @@ function ground({ lines }: Piece): readonly unknown[] {
       hidden,
     ]),
   );
-}
-
-function names({ lines, zones, patterns, looks, controls }: Piece): readonly unknown[] {
-  const lists = [...lines.map(({ runs }) => runs), zones, patterns, looks, controls.buttons];
-  return lists.flatMap((list) => [...list.map(({ name }) => name), null]);
+  grounds.set(lines, seen);
+  return seen;
 }
 
 /** What is wrong with a piece that was made from a sound one. Warnings are left to `checkPiece`. */
@@ -80,5 +79,11 @@ export function faultsOfChange(before: Piece, after: Piece): readonly Diagnostic
 }
 
 function alike(a: readonly unknown[], b: readonly unknown[]): boolean {
-  return a.length === b.length && a.every((value, i) => value === b[i]);
+  return (
+    a.length === b.length &&
+    a.every((value, i) => {
+      const other = b[i];
+      return value === other || (Array.isArray(value) && Array.isArray(other) && alike(value, other));
+    })
+  );
 }
