@@ -21,7 +21,8 @@ export function mapLeaves(
     case 'stepped':
     case 'reversed': {
       const of = mapLeaves(source.of, change);
-      return of === undefined || of === source.of ? of && source : { ...source, of };
+      if (of === undefined) return undefined;
+      return of === source.of ? source : { ...source, of };
     }
     case 'union':
     case 'twins': {
