@@ -6,6 +6,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Case, cases, sizes } from './cases.ts';
+import { printEdits } from './edits.ts';
 import { NativeBench } from './native.ts';
 import { PreviewBench } from './preview.ts';
 import { printWaits } from './waits.ts';
@@ -79,4 +80,7 @@ try {
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
-if (!process.argv.includes('--ratios')) await printWaits();
+if (!process.argv.includes('--ratios')) {
+  await printWaits();
+  printEdits();
+}
