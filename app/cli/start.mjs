@@ -1,23 +1,4 @@
-// Bundles the command line and runs it: Node 20 reads no TypeScript, and patterns are imported as text.
-import { mkdirSync, rmSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
+// `npm run weftlight`: the command line.
+import { runTypeScript } from './run-typescript.mjs';
 
-const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
-// Inside the project, so that packages are found from there; one file a process, so that runs do not meet.
-const outfile = join(root, 'node_modules/.cache/weftlight', `cli-${process.pid}.mjs`);
-mkdirSync(dirname(outfile), { recursive: true });
-process.on('exit', () => rmSync(outfile, { force: true }));
-await build({
-  entryPoints: [join(root, 'app/cli/main.ts')],
-  outfile,
-  bundle: true,
-  platform: 'node',
-  format: 'esm',
-  target: 'node20',
-  packages: 'external',
-  loader: { '.glsl': 'text', '.inc.cpp': 'text', '.cpp': 'text' },
-  logLevel: 'error',
-});
-await import(pathToFileURL(outfile).href);
+await runTypeScript('app/cli/main.ts');

@@ -1,5 +1,5 @@
 /** Each operation of the graph as a C++ expression of exactly its type. One record entry an operation. */
-import type { IntType } from '../../engine/fixed/integers.ts';
+import { type IntType, isPowerOfTwo } from '../../engine/fixed/integers.ts';
 import type { InputName, Node, NodeOf, Op } from '../../engine/pattern/ir.ts';
 import { addRange, fits, shlRange, subRange } from '../../engine/pattern/range.ts';
 import type { HelperName } from '../kernels/kernels.ts';
@@ -135,7 +135,7 @@ const emitters: Emitters = {
   },
   rem: (node, context) => whole('%', 'remainder_of', node, context),
   mod: ({ a, b, type }, context) => {
-    if (b.op === 'const' && b.value > 0 && Number.isInteger(Math.log2(b.value))) {
+    if (b.op === 'const' && isPowerOfTwo(b.value)) {
       const mask = literal(type, b.value - 1);
       return cast(cppType[type], {
         text: `${bracketed(context.emit(a))} & ${mask.text}`,

@@ -22,3 +22,5 @@ export const wrap: Record<IntType, (value: number) => number> = {
   i32: (value) => value | 0,
   u32: (value) => value >>> 0,
 };
+
+export const isPowerOfTwo = (value: number): boolean => value > 0 && Number.isInteger(Math.log2(value));

@@ -12,7 +12,18 @@ export type EasingName = (typeof easingNames)[number];
 /** A name, or the four numbers of `cubic-bezier(x1, y1, x2, y2)`. */
 export type Easing = EasingName | readonly [number, number, number, number];
 
-type Bezier = readonly [x1: number, y1: number, x2: number, y2: number];
+/** The four numbers of `cubic-bezier(x1, y1, x2, y2)`. */
+export type Bezier = readonly [x1: number, y1: number, x2: number, y2: number];
+
+/** The curves that have a name: CSS Easing Functions Level 1, section 2.2.1. */
+const curves = {
+  ease: [0.25, 0.1, 0.25, 1],
+  'ease-in': [0.42, 0, 1, 1],
+  'ease-out': [0, 0, 0.58, 1],
+  'ease-in-out': [0.42, 0, 0.58, 1],
+} as const satisfies Partial<Record<EasingName, Bezier>>;
+
+export const namedBeziers: Partial<Record<EasingName, Bezier>> = curves;
 
 const segments = 64;
 const one = 65536;
@@ -54,10 +65,10 @@ function solve(x1: number, x2: number, x: number): number {
  */
 const namedTables: Record<EasingName, Int32Array> = {
   linear: table((x) => x),
-  ease: bezierTable([0.25, 0.1, 0.25, 1]),
-  'ease-in': bezierTable([0.42, 0, 1, 1]),
-  'ease-out': bezierTable([0, 0, 0.58, 1]),
-  'ease-in-out': bezierTable([0.42, 0, 0.58, 1]),
+  ease: bezierTable(curves.ease),
+  'ease-in': bezierTable(curves['ease-in']),
+  'ease-out': bezierTable(curves['ease-out']),
+  'ease-in-out': bezierTable(curves['ease-in-out']),
   'step-start': table(() => 1),
   'step-end': table(() => 0),
 };

@@ -1,6 +1,9 @@
 /** From source and parameter descriptions to a graph: parse, check, lower; each stage tells all it found. */
+
 import { type Diagnostic, hasErrors } from '../diagnostic.ts';
+import { limits } from '../piece/limits.ts';
 import type { ParameterDescription } from '../piece/schema.ts';
+import { utf8Length } from '../utf8.ts';
 import { check } from './check/check.ts';
 import commonSource from './library/common.glsl';
 import { type LoweredPattern, lower } from './lower/lower.ts';
@@ -17,7 +20,7 @@ export interface Compilation {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-export const mostSourceBytes = 8192;
+export const mostSourceBytes = limits.patternBytes;
 
 /** The functions of our library stand before every pattern; they are parsed once. */
 const common = parse(commonSource).declarations;
@@ -44,14 +47,4 @@ export function compilePattern(source: string, parameters: readonly ParameterDes
   return lowered === undefined
     ? { diagnostics: all }
     : { pattern: { ...lowered, source, parameters }, diagnostics: all };
-}
-
-/** Bytes of a text in UTF-8; a lone surrogate counts as the three of its replacement. */
-export function utf8Length(text: string): number {
-  let bytes = 0;
-  for (const character of text) {
-    const code = character.codePointAt(0)!;
-    bytes += code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4;
-  }
-  return bytes;
 }

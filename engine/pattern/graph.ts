@@ -2,7 +2,7 @@
  * Builds the graph. Equal operations become one node, constants fold in target arithmetic, and what
  * the ranges decide is left out; every rewriting keeps the bits.
  */
-import { type IntType, type Range, rangeOf, wrap } from '../fixed/integers.ts';
+import { type IntType, isPowerOfTwo, type Range, rangeOf, wrap } from '../fixed/integers.ts';
 import { type KernelName, kernels } from '../fixed/kernels.ts';
 import { operate } from './evaluate.ts';
 import {
@@ -88,8 +88,7 @@ export class Graph {
       const factor = b.value / 2 ** zeros;
       const rest = shift - zeros;
       if (factor === 1) return this.shr(type, a, rest);
-      if (rest === 0 && factor > 0 && Number.isInteger(Math.log2(factor)))
-        return this.shl(type, a, Math.log2(factor));
+      if (rest === 0 && isPowerOfTwo(factor)) return this.shl(type, a, Math.log2(factor));
       const narrow = this.constant(narrowestType(factor), factor);
       if (narrow !== b || rest !== shift) return this.mul(type, a, narrow, rest);
     }

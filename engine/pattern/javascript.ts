@@ -4,7 +4,7 @@
  */
 import { floorModulo, multiply } from '../fixed/arithmetic.ts';
 import { gradientColour, gradientPart, gradientSegment } from '../fixed/gradient.ts';
-import type { IntType, Range } from '../fixed/integers.ts';
+import { type IntType, isPowerOfTwo, type Range } from '../fixed/integers.ts';
 import { kernelNames, kernels } from '../fixed/kernels.ts';
 import { fillPixels } from './fill.ts';
 import { type InputName, inOrder, type Node, type NodeOf, type Op } from './ir.ts';
@@ -47,7 +47,6 @@ function settle(type: IntType, exact: Range, text: string): string {
 }
 
 const fitsIn32 = (range: Range) => fits(range, 'i32');
-const isPowerOfTwo = (value: number) => value > 0 && Number.isInteger(Math.log2(value));
 
 /** floor(a * b / 2^shift): the cheapest spelling whose intermediate results the ranges allow. */
 function product(node: NodeOf<'mul'>, a: string, b: string): string {

@@ -53,6 +53,6 @@ describe('start', () => {
   test('leaves no bundle behind', () => {
     const { pid, status } = start(['--help']);
     expect(status).toBe(0);
-    expect(existsSync(join(project, `node_modules/.cache/weftlight/cli-${pid}.mjs`))).toBe(false);
+    expect(existsSync(join(project, `node_modules/.cache/weftlight/run-${pid}.mjs`))).toBe(false);
   });
 });

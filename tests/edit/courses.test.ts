@@ -2,13 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { applyEdit } from '../../engine/edit/apply.ts';
-import { namedBeziers, restOfEasing } from '../../engine/edit/courses/bezier.ts';
+import { restOfEasing } from '../../engine/edit/courses/bezier.ts';
 import { courseOf } from '../../engine/edit/courses/course.ts';
 import { courseFrom, courseUntil } from '../../engine/edit/courses/cut.ts';
 import type { Edit } from '../../engine/edit/edit.ts';
 import type { Key } from '../../engine/edit/kinds/keys.ts';
 import { levelsOfColour } from '../../engine/fixed/gradient.ts';
-import { type Easing, easingNames, easingTable } from '../../engine/look/easing.ts';
+import { type Easing, easingNames, easingTable, namedBeziers } from '../../engine/look/easing.ts';
 import { keyedValue } from '../../engine/look/keyframes.ts';
 import type { Clip, ParameterDescription, Piece } from '../../engine/piece/schema.ts';
 import { frozen, sample, sound, textOf } from './pieces.ts';

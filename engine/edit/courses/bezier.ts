@@ -1,16 +1,5 @@
 /** Easing curves cut in two. */
-import { type Easing, type EasingName, ease, easingTable } from '../../look/easing.ts';
-
-/** x1, y1, x2, y2 of CSS cubic-bezier(). */
-export type Bezier = readonly [number, number, number, number];
-
-/** CSS Easing Functions Level 1, section 2.2.1. */
-export const namedBeziers: Partial<Record<EasingName, Bezier>> = {
-  ease: [0.25, 0.1, 0.25, 1],
-  'ease-in': [0.42, 0, 1, 1],
-  'ease-out': [0, 0, 0.58, 1],
-  'ease-in-out': [0.42, 0, 0.58, 1],
-};
+import { type Bezier, type Easing, ease, easingTable, namedBeziers } from '../../look/easing.ts';
 
 /** How far the eased value has come after this share of the way, as the engine draws it. */
 export function easedShare(easing: Easing, share: number): number {

@@ -2,7 +2,9 @@
  * From the checked pattern to the graph: functions are inlined, loops unrolled, and both ways of a
  * condition computed and chosen from. What remains is straight arithmetic.
  */
+
 import type { Diagnostic, Span } from '../../diagnostic.ts';
+import { isPowerOfTwo } from '../../fixed/integers.ts';
 import type { ParameterDescription } from '../../piece/schema.ts';
 import type { TypedFunction, TypedPattern, TypedStatement } from '../check/typed.ts';
 import { Graph, GraphTooLarge } from '../graph.ts';
@@ -279,10 +281,5 @@ class Lowering {
 /** The fraction, or the remainder by a power of two: the same whether the operand has wrapped or not. */
 function keepsLowBits(node: Node): boolean {
   if (node.op === 'cast') return node.type === 'u16';
-  return (
-    node.op === 'mod' &&
-    node.b.op === 'const' &&
-    node.b.value > 0 &&
-    Number.isInteger(Math.log2(node.b.value))
-  );
+  return node.op === 'mod' && node.b.op === 'const' && isPowerOfTwo(node.b.value);
 }

@@ -1,6 +1,7 @@
 /** The piece's own patterns, as far as that shows without compiling them. */
 
 import { libraryPatterns } from '../../pattern/library.ts';
+import { utf8Length } from '../../utf8.ts';
 import type { Findings } from '../findings.ts';
 import { limits } from '../limits.ts';
 import type { ParameterDescription, Piece } from '../schema.ts';
@@ -66,14 +67,4 @@ function checkDescriptions(
       );
     }
   }
-}
-
-/** Bytes of a text in UTF-8; a lone surrogate counts as the three of its replacement. */
-function utf8Length(text: string): number {
-  let bytes = 0;
-  for (const character of text) {
-    const point = character.codePointAt(0)!;
-    bytes += point < 0x80 ? 1 : point < 0x800 ? 2 : point < 0x10000 ? 3 : 4;
-  }
-  return bytes;
 }
