@@ -10,7 +10,11 @@ import './styles/base.css';
 import './styles/controls.css';
 import './styles/house.css';
 import './styles/picture.css';
-import './styles/compose.css';
+import './styles/thread.css';
+import './styles/cloth.css';
+import './styles/loom.css';
+import './styles/tag.css';
+import './styles/place.css';
 import './styles/code.css';
 import './styles/small.css';
 

@@ -7,6 +7,7 @@ import type { Piece } from '../../../engine/piece/schema.ts';
 import type { ClipPosition, MomentChange, ShownFrame, StageReply, StageRequest } from '../worker/protocol.ts';
 import { type Bench, emptyBench } from './bench.ts';
 import { Clock } from './clock.ts';
+import { Desk } from './desk.ts';
 import { editWork, type Manner } from './hand.ts';
 import { LoftLink } from './loft-link.ts';
 import { Feed, Store } from './store.ts';
@@ -30,6 +31,7 @@ interface Works {
 
 export class Session {
   readonly bench = new Store<Bench>(emptyBench);
+  readonly desk = new Desk();
   readonly playing = new Store<Playing>({ look: 0, brightness: 0, blackout: false, paused: false });
   readonly moments = new Feed<Moment>();
   readonly frames = new Feed<ShownFrame>();

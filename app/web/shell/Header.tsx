@@ -3,15 +3,11 @@ import { useRef } from 'react';
 import { useSession } from '../session/context.ts';
 import { openFile, openSample, samples, savePiece } from '../session/files.ts';
 import { usePart, useStore } from '../session/store.ts';
-import { type BenchName, benches } from './benches.ts';
+import { benches } from './benches.ts';
 
-interface Props {
-  readonly bench: BenchName;
-  readonly onBench: (bench: BenchName) => void;
-}
-
-export function Header({ bench, onBench }: Props) {
+export function Header() {
   const session = useSession();
+  const bench = useStore(session.desk.bench);
   const open = usePart(session.bench, (now) => now.open);
   return (
     <header className="house">
@@ -24,7 +20,7 @@ export function Header({ bench, onBench }: Props) {
             key={name}
             type="button"
             aria-current={name === bench ? 'page' : undefined}
-            onClick={() => onBench(name)}
+            onClick={() => session.desk.bench.set(name)}
           >
             {title}
           </button>

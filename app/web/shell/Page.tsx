@@ -1,11 +1,11 @@
 /** The page: the piece and its figures always in view, and one bench at a time. */
-import { useEffect, useState } from 'react';
+import { type ComponentType, lazy, Suspense, useEffect } from 'react';
 import { ComposeBench } from '../compose/ComposeBench.tsx';
 import { Thread } from '../compose/Thread.tsx';
-import { FirmwareBench } from '../firmware/FirmwareBench.tsx';
 import { PicturePane } from '../picture/PicturePane.tsx';
 import { useSession } from '../session/context.ts';
 import { savePiece } from '../session/files.ts';
+import { useStore } from '../session/store.ts';
 import { Announcer } from './Announcer.tsx';
 import type { BenchName } from './benches.ts';
 import { DropCloth } from './DropCloth.tsx';
@@ -13,16 +13,29 @@ import { Figures } from './Figures.tsx';
 import { Header } from './Header.tsx';
 import { Refusal } from './Refusal.tsx';
 
+/** Compose is what the page opens with; the other benches are fetched when they are asked for. */
+const benchViews: Record<BenchName, ComponentType> = {
+  place: lazy(() => import('../place/PlaceBench.tsx').then(({ PlaceBench }) => ({ default: PlaceBench }))),
+  compose: ComposeBench,
+  firmware: lazy(() =>
+    import('../firmware/FirmwareBench.tsx').then(({ FirmwareBench }) => ({ default: FirmwareBench })),
+  ),
+};
+
 export function Page() {
-  const [bench, setBench] = useState<BenchName>('compose');
+  const session = useSession();
+  const bench = useStore(session.desk.bench);
+  const BenchView = benchViews[bench];
   useShortcuts();
   return (
     <div className="page">
-      <Header bench={bench} onBench={setBench} />
+      <Header />
       <Thread />
-      <main>
+      <main data-bench={bench}>
         <PicturePane />
-        {bench === 'compose' ? <ComposeBench /> : <FirmwareBench />}
+        <Suspense>
+          <BenchView />
+        </Suspense>
       </main>
       <Figures />
       <Announcer />

@@ -1,0 +1,25 @@
+/** What the maker looks at and holds: none of it is part of the piece, and none of it is undone. */
+import type { Side } from '../../../engine/edit/kinds/runs.ts';
+import type { BenchName } from '../shell/benches.ts';
+import { Store } from './store.ts';
+
+/** A pattern on its way from the swatch book to where it is wanted. */
+export interface CarriedSwatch {
+  /** As clips name it: `tide/1`, or a pattern of the piece's own. */
+  readonly pattern: string;
+}
+
+/** Which pixels the picture shows lit: all, or those of one zone. */
+export type Spotlight = { readonly zone: string } | { readonly track: number };
+
+export class Desk {
+  readonly bench = new Store<BenchName>('compose');
+  /** Pixels in wire order that something on the page points at; the picture marks them. */
+  readonly pointed = new Store<readonly number[]>([]);
+  /** Names of the runs that the next move on the Place bench is for. */
+  readonly runsInHand = new Store<readonly string[]>([]);
+  /** The place that is worked on, on the bench or on the body. */
+  readonly side = new Store<Side>('flat');
+  readonly carried = new Store<CarriedSwatch | null>(null);
+  readonly spotlight = new Store<Spotlight | null>(null);
+}
