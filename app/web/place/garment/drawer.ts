@@ -36,7 +36,7 @@ export class Drawer {
   /** What the browser answers; undefined where it does not. */
   private async ask(
     mode: IDBTransactionMode,
-    request: (store: IDBObjectStore) => IDBRequest<unknown>,
+    request: (store: IDBObjectStore) => IDBRequest,
   ): Promise<unknown> {
     const database = await this.opened;
     if (database === null) return undefined;
