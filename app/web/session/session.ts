@@ -1,7 +1,7 @@
 /** One session at the bench: the open piece, the two workers, and everything the page shows of them. */
 import type { Checked, Diagnostic } from '../../../engine/diagnostic.ts';
 import type { Edit } from '../../../engine/edit/edit.ts';
-import { nextSteps, redo, settle, startWork, undo, type Work } from '../../../engine/edit/history.ts';
+import { bail, nextSteps, redo, settle, startWork, undo, type Work } from '../../../engine/edit/history.ts';
 import type { Moment } from '../../../engine/look/moment.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
 import type { ClipPosition, MomentChange, ShownFrame, StageReply, StageRequest } from '../worker/protocol.ts';
@@ -89,7 +89,7 @@ export class Session {
 
   /**
    * The one door into the open piece. A refused edit tells why, and leaves everything as it was.
-   * @param manner `drag` for one of many edits until `endDrag`: they are undone as one
+   * @param manner `drag` or `pull` for one of many edits until `endDrag`: they are undone as one
    */
   edit(edit: Edit, manner: Manner = 'step'): void {
     this.change((work) => editWork(work, edit, manner));
@@ -99,6 +99,11 @@ export class Session {
     if (this.works === null) return;
     this.works = { ...this.works, shown: settle(this.works.shown) };
     this.tellWorks();
+  }
+
+  /** The hand gives up: everything is as it was when the drag began. */
+  bailDrag(): void {
+    this.change(bail);
   }
 
   undo(): void {

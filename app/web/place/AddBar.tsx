@@ -1,0 +1,86 @@
+/** The bar over the tables: what can be laid down, and how the hand works. */
+import { useState } from 'react';
+import type { Piece } from '../../../engine/piece/schema.ts';
+import { useSession } from '../session/context.ts';
+import { useStore } from '../session/store.ts';
+import { useHand } from './hand.ts';
+import { takeRuns } from './in-hand.ts';
+import { addition, freeSpot } from './lay/add.ts';
+import { type LaidKind, laidKinds, layKinds } from './lay/kinds.ts';
+import { boxAround, middleOf } from './surface/box.ts';
+import { placesOn, runsOf } from './surface/places.ts';
+import { hintOf } from './tools/tools.ts';
+
+/** Small drawings of what each kind is. */
+const pictures: Readonly<Record<LaidKind, string>> = {
+  strip: 'M3 14h0M8 14h0M13 14h0M18 14h0M23 14h0',
+  ring: 'M13 5h0M19.400 7.600h0M22 14h0M19.400 20.400h0M13 23h0M6.600 20.400h0M4 14h0M6.600 7.600h0',
+  arc: 'M3 19h0M5.500 12.500h0M13 9h0M20.500 12.500h0M23 19h0',
+  grid: 'M5 6h0M13 6h0M21 6h0M5 14h0M13 14h0M21 14h0M5 22h0M13 22h0M21 22h0',
+};
+
+export function AddBar({ piece }: { piece: Piece }) {
+  const session = useSession();
+  const hand = useHand();
+  const tool = useStore(hand.tool);
+  const snaps = useStore(hand.snaps);
+  const [byHand, setByHand] = useState(false);
+
+  const add = (kind: LaidKind) => {
+    if (byHand) {
+      hand.take({ kind: 'lay', shape: kind });
+      return;
+    }
+    const { name, pitch, edit } = addition(piece, kind);
+    const lay = (middle: { x: number; y: number }) => layKinds[kind].laid(middle, pitch);
+    const all = boxAround(placesOn(runsOf(piece), 'flat'));
+    session.edit(edit(lay(freeSpot(piece, lay, all === undefined ? { x: 0, y: 0 } : middleOf(all)))));
+    takeRuns(session, [name]);
+  };
+
+  return (
+    <div className="add-bar" role="toolbar" aria-label="Lay down">
+      <span className="add-word">Lay down</span>
+      <div className="adders">
+        {laidKinds.map((kind) => (
+          <button
+            key={kind}
+            type="button"
+            className="adder"
+            aria-pressed={byHand ? tool.kind === 'lay' && tool.shape === kind : undefined}
+            onClick={() => add(kind)}
+          >
+            <svg viewBox="0 0 26 28" aria-hidden="true">
+              <path d={pictures[kind]} />
+            </svg>
+            {layKinds[kind].title}
+          </button>
+        ))}
+      </div>
+      <label className="hand-switch">
+        <input
+          type="checkbox"
+          className="switch"
+          checked={byHand}
+          onChange={(event) => {
+            setByHand(event.target.checked);
+            hand.putAway();
+          }}
+        />
+        draw it myself
+      </label>
+      <label className="hand-switch">
+        <input
+          type="checkbox"
+          className="switch"
+          checked={snaps}
+          onChange={(event) => hand.snaps.set(event.target.checked)}
+        />
+        snap
+      </label>
+      <p className="hint" aria-live="polite">
+        {hintOf(tool)}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,42 @@
+/** What the hand on the table holds. None of it is part of the piece. */
+import { createContext, useContext } from 'react';
+import { Store } from '../session/store.ts';
+import type { LaidKind } from './lay/kinds.ts';
+import type { Guide } from './move/snapping.ts';
+import type { Box } from './surface/box.ts';
+
+/**
+ * What the pointer does on the table. `pick`, the state of rest, takes runs in hand and moves them. Every
+ * other tool covers the table with a layer of its own (`tools/tools.ts`) and puts itself away when it is done.
+ */
+export type Tool = { readonly kind: 'pick' } | { readonly kind: 'lay'; readonly shape: LaidKind };
+export type ToolKind = Tool['kind'];
+export type ToolOf<Kind extends ToolKind> = Extract<Tool, { readonly kind: Kind }>;
+
+const rest: Tool = { kind: 'pick' };
+
+export class Hand {
+  readonly tool = new Store<Tool>(rest);
+  /** Whether what is moved comes to rest at lines of others and of the grid. */
+  readonly snaps = new Store(true);
+  /** Lines on which what is being moved has come to rest. */
+  readonly guides = new Store<readonly Guide[]>([]);
+  /** The box being drawn around runs, in millimetres. */
+  readonly marquee = new Store<Box | null>(null);
+
+  take(tool: Tool): void {
+    this.tool.set(tool);
+  }
+
+  putAway(): void {
+    this.tool.set(rest);
+  }
+}
+
+export const HandContext = createContext<Hand | null>(null);
+
+export function useHand(): Hand {
+  const hand = useContext(HandContext);
+  if (hand === null) throw new Error('A component stands outside of the Place bench.');
+  return hand;
+}

@@ -1,0 +1,24 @@
+/** The tools of the table: a hint in words, and the layer that lies on the table while a tool is in hand. */
+import type { ComponentType } from 'react';
+import type { Tool, ToolKind, ToolOf } from '../hand.ts';
+import { layKinds } from '../lay/kinds.ts';
+import { LayLayer } from './LayLayer.tsx';
+
+interface ToolDescription<Kind extends ToolKind> {
+  hint(tool: ToolOf<Kind>): string;
+  /** Covers the table and takes the pointer. Undefined for the hand at rest, which lets runs be grabbed. */
+  readonly Layer?: ComponentType<{ tool: ToolOf<Kind> }>;
+}
+
+export const tools: { readonly [Kind in ToolKind]: ToolDescription<Kind> } = {
+  pick: { hint: () => '' },
+  lay: { hint: ({ shape }) => layKinds[shape].byHand, Layer: LayLayer },
+};
+
+export function hintOf(tool: Tool): string {
+  return (tools[tool.kind].hint as (tool: Tool) => string)(tool);
+}
+
+export function layerOf(tool: Tool): ComponentType<{ tool: Tool }> | undefined {
+  return tools[tool.kind].Layer as ComponentType<{ tool: Tool }> | undefined;
+}
