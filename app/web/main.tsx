@@ -14,6 +14,7 @@ import './styles/thread.css';
 import './styles/cloth.css';
 import './styles/loom.css';
 import './styles/tag.css';
+import './styles/swatches.css';
 import './styles/place.css';
 import './styles/code.css';
 import './styles/small.css';

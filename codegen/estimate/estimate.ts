@@ -27,7 +27,7 @@ export interface LookEstimate {
   readonly framesPerSecond: number;
 }
 
-const cycles = {
+export const cycles = {
   /** One step of a walk through a zone, with a glance at the clock. */
   step: 160,
   /** Laying a pixel on what is there. */
@@ -71,7 +71,8 @@ function estimateLook({ score, driver }: Plan, look: ScoredLook): LookEstimate {
   };
 }
 
-function clipCycles({ program, zone }: ScoredClip): number {
+/** Of one frame of a clip at its busiest. */
+export function clipCycles({ program, zone }: ScoredClip): number {
   const nodes = inOrder(program.levels);
   const once = sumOf(nodes.filter(({ rate }) => rate !== 'pixel').map(costOf)).cycles;
   const perPixel = sumOf(nodes.filter(({ rate }) => rate === 'pixel').map(costOf)).cycles;

@@ -1,5 +1,6 @@
 /** The bench where looks are woven: the loom, the tag of the clip in hand, and its source if asked for. */
 import { useState } from 'react';
+import { SwatchDrawer } from '../swatches/SwatchDrawer.tsx';
 import { Loom } from './Loom.tsx';
 import { PatternPane } from './PatternPane.tsx';
 import { Tag } from './Tag.tsx';
@@ -13,6 +14,7 @@ export function ComposeBench() {
         {sourceOpen && <PatternPane onClose={() => setSourceOpen(false)} />}
       </div>
       <Tag sourceOpen={sourceOpen} onSource={() => setSourceOpen(!sourceOpen)} />
+      <SwatchDrawer />
     </div>
   );
 }

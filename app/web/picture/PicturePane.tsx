@@ -4,6 +4,7 @@ import { useSize } from '../cloth/use-size.ts';
 import { useSession } from '../session/context.ts';
 import { usePart, useStore } from '../session/store.ts';
 import { percent } from '../session/words.ts';
+import { usePictureTarget } from '../swatches/use-picture-target.ts';
 import { PieceButton } from './PieceButton.tsx';
 import type { Scene } from './scene.ts';
 
@@ -46,6 +47,7 @@ function PictureCanvas() {
   const [scene, setScene] = useState<Scene | null>(null);
   const [fault, setFault] = useState(false);
   const size = useSize(box);
+  usePictureTarget(box);
 
   useEffect(() => {
     let made: Scene | null = null;
@@ -77,7 +79,7 @@ function PictureCanvas() {
   }, [session, scene]);
 
   return (
-    <div className="picture-canvas" ref={box}>
+    <div className="picture-canvas" data-takes-swatch="picture" ref={box}>
       <canvas ref={canvas} role="img" aria-label="The pixels of the piece in their colours of the moment" />
       {fault && <p className="whisper">This browser cannot draw the picture; everything else works.</p>}
     </div>

@@ -20,6 +20,8 @@ export class Desk {
   readonly runsInHand = new Store<readonly string[]>([]);
   /** The place that is worked on, on the bench or on the body. */
   readonly side = new Store<Side>('flat');
+  /** The swatch book lies open at the edge of the Compose bench. */
+  readonly bookOpen = new Store(false);
   readonly carried = new Store<CarriedSwatch | null>(null);
   readonly spotlight = new Store<Spotlight | null>(null);
 }

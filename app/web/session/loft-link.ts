@@ -7,6 +7,7 @@ import type { ParameterDescription, Piece } from '../../../engine/piece/schema.t
 import type { LoftReply, LoftRequest, LookFigures } from '../worker/protocol.ts';
 import { Cloths } from './cloths.ts';
 import { Store } from './store.ts';
+import { SwatchLink } from './swatch-link.ts';
 
 /** While a slider moves, the loft gets a piece now and then, not every one. */
 const editMilliseconds = 120;
@@ -34,6 +35,7 @@ export class LoftLink {
   readonly power = new Store<Power>({ looks: null, warnings: [], stale: true });
   readonly sketch = new Store<SketchState>({ sketch: null, diagnostics: [], board: null, stale: true });
   readonly cloths: Cloths;
+  readonly swatches: SwatchLink;
 
   private readonly worker: Worker;
   private revision = 0;
@@ -52,6 +54,7 @@ export class LoftLink {
     });
     this.worker.onmessage = ({ data }: MessageEvent<LoftReply>) => this.hear(data);
     this.cloths = new Cloths((request) => this.ask(request));
+    this.swatches = new SwatchLink((request) => this.ask(request));
   }
 
   /** @param edited the same piece, changed a little: what there is stays in view until it is worked out anew */
@@ -95,6 +98,7 @@ export class LoftLink {
     this.editTimer = 0;
     if (this.piece === null) return;
     this.ask({ kind: 'hold', revision: this.revision, piece: this.piece });
+    this.swatches.hold(this.revision, this.piece);
     this.cloths.reweave(this.revision, this.brightness);
     this.afterRest();
   }
@@ -106,6 +110,7 @@ export class LoftLink {
       if (this.editTimer !== 0) return;
       if (this.cloths.brightness !== brightness) this.cloths.reweave(revision, brightness);
       this.ask({ kind: 'measure', revision, brightness });
+      this.swatches.weigh(brightness);
       if (board !== null) this.ask({ kind: 'sketch', revision, board });
     }, restMilliseconds);
   }
@@ -121,6 +126,12 @@ export class LoftLink {
         return;
       case 'woven':
         this.cloths.take(reply);
+        return;
+      case 'swatch-drawn':
+        this.swatches.takeDrawn(reply);
+        return;
+      case 'weighed':
+        this.swatches.takeWeight(reply);
         return;
       case 'proofread':
         this.readers.get(reply.reading)?.(reply.diagnostics);

@@ -7,13 +7,16 @@ import { compilePattern } from '../../../engine/pattern/compile.ts';
 import { libraryPatterns } from '../../../engine/pattern/library.ts';
 import type { NamedLookPower } from '../../../engine/power/warnings.ts';
 import { measure } from './measure.ts';
-import type { LoftReply, LoftRequest, WeaveRequest } from './protocol.ts';
+import type { DrawSwatchRequest, LoftReply, LoftRequest, WeaveRequest } from './protocol.ts';
+import { drawSwatch } from './sample-strip.ts';
 import { Slices } from './slices.ts';
 import { soloScore, weave } from './weave.ts';
+import { weigh } from './weigh.ts';
 
 type Post = (reply: LoftReply, transfer?: ArrayBuffer[]) => void;
 
-const priorities = { measure: 50, sketch: 60 };
+/** What is worked on comes first; then the book that a hand has just opened, then what is read at leisure. */
+const priorities = { swatch: 15, measure: 50, weigh: 55, sketch: 60 };
 
 export class Loft {
   private revision = 0;
@@ -32,6 +35,10 @@ export class Loft {
       this.post({ kind: 'proofread', reading: request.reading, diagnostics });
       return;
     }
+    if (request.kind === 'draw-swatch') {
+      this.drawSwatch(request);
+      return;
+    }
     if (request.kind === 'hold') {
       this.slices.clear();
       this.revision = request.revision;
@@ -46,6 +53,7 @@ export class Loft {
       return;
     }
     if (request.kind === 'measure') this.measure(this.score, request.brightness);
+    else if (request.kind === 'weigh') this.weigh(this.score, request.patterns, request.brightness);
     else this.sketch(this.score, request.board);
   }
 
@@ -78,6 +86,27 @@ export class Loft {
       milliamps = [];
     };
     this.slices.add({ name: `weave ${cloth}`, priority, work, pause });
+  }
+
+  private drawSwatch({ swatch, pattern, own }: DrawSwatchRequest): void {
+    const finish = (levels: Uint8Array<ArrayBuffer> | null) =>
+      this.post({ kind: 'swatch-drawn', swatch, levels }, levels === null ? [] : [levels.buffer]);
+    const work = (function* () {
+      finish(yield* drawSwatch(pattern, own));
+    })();
+    this.slices.add({ name: `swatch ${swatch}`, priority: priorities.swatch, work, lasting: true });
+  }
+
+  private weigh({ piece }: Score, patterns: readonly string[], brightness: number): void {
+    const { revision, post } = this;
+    const work = (function* () {
+      for (const pattern of patterns) {
+        const weight = yield* weigh(piece, pattern, brightness);
+        post({ kind: 'weighed', revision, brightness, pattern, weight });
+        yield;
+      }
+    })();
+    this.slices.add({ name: 'weigh', priority: priorities.weigh, work });
   }
 
   private measure(score: Score, brightness: number): void {

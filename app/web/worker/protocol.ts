@@ -13,7 +13,8 @@ import type { Diagnostic } from '../../../engine/diagnostic.ts';
 import type { Moment } from '../../../engine/look/moment.ts';
 import type { ChipName } from '../../../engine/parts/chips.ts';
 import type { LibraryPattern } from '../../../engine/pattern/library.ts';
-import type { ParameterDescription, Piece } from '../../../engine/piece/schema.ts';
+import type { ParameterDescription, PatternDefinition, Piece } from '../../../engine/piece/schema.ts';
+import type { SwatchWeight } from './weigh.ts';
 
 /** Position of a clip in the piece: `looks[look].tracks[track].clips[clip]`. */
 export interface ClipPosition {
@@ -28,6 +29,8 @@ export interface PieceView {
   readonly places: Float32Array;
   /** 1 for a pixel that is wired but never lit. */
   readonly hidden: Uint8Array;
+  /** The run of each pixel, by its rank on the line. */
+  readonly runs: Uint16Array;
   /** Bytes of drive a pixel, and where red, green, blue (and white) stand among them. */
   readonly channels: 3 | 4;
   readonly order: readonly number[];
@@ -101,10 +104,27 @@ export interface WeaveRequest {
   readonly priority: number;
 }
 
+/** A swatch of a pattern on the sample strip. It outlives revisions: the pattern comes along. */
+export interface DrawSwatchRequest {
+  readonly kind: 'draw-swatch';
+  /** The page's name for it, handed back. */
+  readonly swatch: string;
+  readonly pattern: string;
+  readonly own: readonly PatternDefinition[];
+}
+
 export type LoftRequest =
   | { readonly kind: 'hold'; readonly revision: number; readonly piece: Piece }
   | WeaveRequest
   | { readonly kind: 'measure'; readonly revision: number; readonly brightness: number }
+  | DrawSwatchRequest
+  | {
+      readonly kind: 'weigh';
+      readonly revision: number;
+      readonly brightness: number;
+      /** Patterns as clips name them. */
+      readonly patterns: readonly string[];
+    }
   | { readonly kind: 'sketch'; readonly revision: number; readonly board: ChipName }
   | {
       readonly kind: 'proofread';
@@ -136,6 +156,19 @@ export type LoftReply =
       readonly brightness: number;
       readonly looks: readonly LookFigures[];
       readonly warnings: readonly Pick<Diagnostic, 'code' | 'message' | 'advice'>[];
+    }
+  | {
+      readonly kind: 'swatch-drawn';
+      readonly swatch: string;
+      /** Row by row, as `drawSwatch` says; null for a pattern that cannot be played. */
+      readonly levels: Uint8Array | null;
+    }
+  | {
+      readonly kind: 'weighed';
+      readonly revision: number;
+      readonly brightness: number;
+      readonly pattern: string;
+      readonly weight: SwatchWeight | null;
     }
   | {
       readonly kind: 'sketched';

@@ -14,6 +14,8 @@ export interface Job {
   readonly work: Iterator<void, void>;
   /** Called at the end of each slice, for jobs that hand over what they have so far. */
   readonly pause?: () => void;
+  /** Stays when the others are dropped: it is not about the open piece. */
+  readonly lasting?: boolean;
 }
 
 export class Slices {
@@ -34,9 +36,9 @@ export class Slices {
     this.next();
   }
 
-  /** Drops every job: what they were working on is out of date. */
+  /** Drops every job but the lasting ones: what they were working on is out of date. */
   clear(): void {
-    this.jobs = [];
+    this.jobs = this.jobs.filter(({ lasting }) => lasting === true);
   }
 
   /** A message to ourselves queues up behind the requests that have come in meanwhile. */
