@@ -27,7 +27,9 @@ export function SwatchBook() {
     [patterns, library],
   );
   const groups = useMemo(() => grouped(searched(all, text)), [all, text]);
-  const roving = useRoving(groups.flatMap(({ swatches }) => swatches.map(({ pattern }) => pattern)));
+  const roving = useRoving<HTMLDivElement>(
+    groups.flatMap(({ swatches }) => swatches.map(({ pattern }) => pattern)),
+  );
 
   useEffect(() => {
     session.loft.swatches.want(all.map(({ pattern }) => pattern));
@@ -66,18 +68,11 @@ export function SwatchBook() {
           onChange={(event) => setText(event.target.value)}
         />
         <p className="whisper">
-          Tap one to lay it, or carry it to the loom or on to the picture. Figures: the time that a frame of
-          it takes, and what it typically draws, on all {pixels} pixels at {percent(weights.brightness)}.
+          Tap one to lay it, or carry it to the loom or the picture. <Measures pixels={pixels} />
         </p>
         <Fault fault={fault} />
       </div>
-      <div
-        className="book-pages"
-        ref={roving.row as React.RefObject<HTMLDivElement>}
-        onKeyDown={roving.onKeyDown}
-        role="group"
-        aria-label="Swatches"
-      >
+      <div className="book-pages" ref={roving.row}>
         {groups.map(({ title, swatches }) => (
           <section key={title} aria-label={title}>
             <h3>{title}</h3>
@@ -87,5 +82,19 @@ export function SwatchBook() {
         {groups.length === 0 && <p className="whisper">No swatch goes by these words.</p>}
       </div>
     </div>
+  );
+}
+
+/** What the figures on the swatches are made of. */
+function Measures({ pixels }: { pixels: number }) {
+  const session = useSession();
+  const { of, brightness } = useStore(session.loft.swatches.weights);
+  const limit = usePart(session.bench, (bench) => bench.open?.view.limitMilliamps);
+  const held = [...of.values()].some(({ limited }) => limited);
+  return (
+    <>
+      Time to draw a frame of it and typical current, on all {pixels} pixels at {percent(brightness)}
+      {held ? `; * dimmed at times by the limit of ${limit} mA` : ''}.
+    </>
   );
 }

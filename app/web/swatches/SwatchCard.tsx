@@ -1,8 +1,6 @@
 /** A swatch in the book: to be laid by a tap, or carried to where it is wanted. */
 import { useState } from 'react';
 import { createPortal } from 'react-dom';
-import type { ChipName } from '../../../engine/parts/chips.ts';
-import { chips } from '../../../engine/parts/chips.ts';
 import type { SwatchWeight } from '../worker/weigh.ts';
 import { SwatchCloth } from './SwatchCloth.tsx';
 import type { Swatch } from './swatch.ts';
@@ -51,7 +49,7 @@ export function SwatchCard({ swatch, weight, frameMilliseconds, roving, isHome, 
   );
 }
 
-/** `1.1 ms · 212 mA`; what they are made of stands in the head of the book. */
+/** `1.1 ms  212 mA*`; what they are made of stands in the head of the book. */
 function Figures({ weight, frameMilliseconds }: Pick<Props, 'weight' | 'frameMilliseconds'>) {
   if (weight === undefined) return <span className="weights">…</span>;
   const { milliamps, limited, milliseconds } = weight;
@@ -61,7 +59,7 @@ function Figures({ weight, frameMilliseconds }: Pick<Props, 'weight' | 'frameMil
         <span data-heavy={milliseconds > frameMilliseconds}>{milliseconds.toFixed(1)} ms</span>
       )}
       <span>
-        {milliamps.toFixed(0)} mA{limited ? ', held' : ''}
+        {milliamps.toFixed(0)} mA{limited ? '*' : ''}
       </span>
     </span>
   );

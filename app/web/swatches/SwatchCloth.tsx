@@ -36,7 +36,7 @@ export function SwatchCloth({ swatch: { pattern, own }, touched = false }: Props
     drawSwatching(target, swatching, stillAt);
   }, [swatching, size, moves]);
 
-  return <canvas ref={canvas} className="swatch-cloth" aria-hidden="true" data-drawn={swatching !== null} />;
+  return <canvas ref={canvas} className="swatch-cloth" data-drawn={swatching !== null} />;
 }
 
 function useInView(element: React.RefObject<Element | null>): boolean {

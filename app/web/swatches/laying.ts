@@ -43,9 +43,8 @@ export function layOnRun(
   { look, ms }: Omit<Spot, 'selected'>,
 ): Laying | null {
   const tracks = piece.looks[look]?.tracks ?? [];
-  const track = tracks.findLastIndex(
-    ({ clips }) => clips.length > 0 && clips.every(({ zone }) => zone === run),
-  );
+  const ofRun = tracks.map(({ clips }) => clips.length > 0 && clips.every(({ zone }) => zone === run));
+  const track = ofRun.lastIndexOf(true);
   return lay(piece, look, {
     pattern,
     zone: run,
