@@ -1,9 +1,9 @@
 /** The page in a real browser, built and served as `npm start` does. Rules: app/web/SPEC.md. */
 import { afterAll, beforeAll, describe } from 'vitest';
 import { testEditing } from './browser/editing.ts';
+import { type House, openHouse } from './browser/house.ts';
 import { testKeeping } from './browser/keeping.ts';
 import { testPlaying } from './browser/playing.ts';
-import { type House, openHouse } from './browser/visit.ts';
 
 let open: House;
 const house = () => open;

@@ -8,6 +8,7 @@ import { join } from 'node:path';
 import { type Case, cases, sizes } from './cases.ts';
 import { printEdits } from './edits.ts';
 import { NativeBench } from './native.ts';
+import { printPage } from './page/page.ts';
 import { PreviewBench } from './preview.ts';
 import { printWaits } from './waits.ts';
 
@@ -69,18 +70,25 @@ function printResults(results: readonly Result[], baseline: Readonly<Record<stri
   if (mean > goal.geometricMean || worst.ratio > goal.worst) process.exitCode = 1;
 }
 
-const folder = mkdtempSync(join(tmpdir(), 'weftlight-bench-'));
-try {
-  const results = measureAll(folder);
-  printResults(results, JSON.parse(readFileSync(baselineFile, 'utf8')));
-  if (process.argv.includes('--update')) {
-    const ratios = Object.fromEntries(results.map(({ one, ratio }) => [one.name, Number(ratio.toFixed(2))]));
-    writeFileSync(baselineFile, `${JSON.stringify(ratios, null, 2)}\n`);
+const given = new Set(process.argv.slice(2));
+const baseline: Record<string, number> = JSON.parse(readFileSync(baselineFile, 'utf8'));
+const measured: Record<string, number> = {};
+
+if (!given.has('--page')) {
+  const folder = mkdtempSync(join(tmpdir(), 'weftlight-bench-'));
+  try {
+    const results = measureAll(folder);
+    printResults(results, baseline);
+    for (const { one, ratio } of results) measured[one.name] = Number(ratio.toFixed(2));
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
   }
-} finally {
-  rmSync(folder, { recursive: true, force: true });
 }
-if (!process.argv.includes('--ratios')) {
+if (given.size === 0 || given.has('--update')) {
   await printWaits();
   printEdits();
+}
+if (!given.has('--ratios')) Object.assign(measured, await printPage(baseline));
+if (given.has('--update')) {
+  writeFileSync(baselineFile, `${JSON.stringify({ ...baseline, ...measured }, null, 2)}\n`);
 }

@@ -1,65 +1,10 @@
 /** A browser at the served page, and everything that may be observed from outside while it is used. */
-import { type ChildProcess, spawn } from 'node:child_process';
-import { join } from 'node:path';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { BrowserContextOptions, Page } from 'playwright-core';
 import { expect, onTestFinished } from 'vitest';
 import type { StageReply } from '../../../app/web/worker/protocol.ts';
+import type { House } from './house.ts';
 
-const root = join(import.meta.dirname, '../../..');
-
-const flags = [
-  '--no-sandbox',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  '--use-angle=swiftshader',
-  '--enable-unsafe-swiftshader',
-  '--ignore-gpu-blocklist',
-];
-
-export interface House {
-  readonly address: string;
-  readonly browser: Browser;
-  close(): Promise<void>;
-}
-
-/** Builds and serves the page as `npm start` does, on any free port. */
-export async function openHouse(): Promise<House> {
-  const server = spawn(process.execPath, [join(root, 'app/start.mjs')], {
-    cwd: root,
-    env: { ...process.env, PORT: '0' },
-  });
-  const address = await addressOf(server);
-  const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: flags });
-  return {
-    address,
-    browser,
-    async close() {
-      await browser.close();
-      server.kill();
-    },
-  };
-}
-
-/** The address in the last line that a server prints. */
-export function addressOf(server: ChildProcess): Promise<string> {
-  return new Promise((resolve, reject) => {
-    let printed = '';
-    let complaints = '';
-    server.stdout!.on('data', (chunk) => {
-      printed += chunk;
-      const lastLine = printed.trimEnd().split('\n').at(-1) ?? '';
-      const address = /http:\/\/\S+/.exec(lastLine);
-      if (address !== null && printed.endsWith('\n')) resolve(address[0]);
-    });
-    server.stderr!.on('data', (chunk) => {
-      complaints += chunk;
-    });
-    server.on('exit', (code) => reject(new Error(`The server ended with ${code}: ${printed}${complaints}`)));
-  });
-}
+export type { House } from './house.ts';
 
 /** The frames of the last seconds, as the stage handed them to the page. */
 export type HeardMoment = Extract<StageReply, { kind: 'moment' }>;
