@@ -4,7 +4,6 @@ import { describe, expect, test } from 'vitest';
 import { type Placing, scaledBy, toPicture, toTable } from '../../app/web/place/garment/placing.ts';
 import { addressIn, setStates, statesOf, tapped } from '../../app/web/place/pixels/states.ts';
 import { caughtBy, goesAround, thinned } from '../../app/web/place/zones/lasso.ts';
-import { readNumbers } from '../../app/web/place/zones/numbers.ts';
 import { carried, recipeOf, sourceOf } from '../../app/web/place/zones/recipe.ts';
 import { routeOf } from '../../app/web/place/zones/route.ts';
 import { ordinal, sourceWords } from '../../app/web/place/zones/source-words.ts';
@@ -119,17 +118,6 @@ describe('recipes', () => {
     );
   });
 
-  test('L24 numbers are read as ranges, backwards ones too, or what is wrong with them is told', () => {
-    expect(readNumbers('0-7, 12 20-16', 24).ranges).toEqual([
-      [0, 7],
-      [12, 12],
-      [20, 16],
-    ]);
-    expect(readNumbers('24', 24).fault).toContain('ends at 23');
-    expect(readNumbers('one', 24).fault).toContain('"one"');
-    expect(readNumbers(' ', 24).fault).toContain('0-7');
-  });
-
   test('L24 a part is carried to another place', () => {
     expect(carried(['a', 'b', 'c'], 0, 2)).toEqual(['b', 'c', 'a']);
     expect(carried(['a', 'b', 'c'], 2, 0)).toEqual(['c', 'a', 'b']);
@@ -147,7 +135,7 @@ describe('the way light runs', () => {
     const route = routeOf(layout.zones.get('tried')!, layout, 'flat');
     expect(route.first).toEqual([layout.pixels[0]!.flat]);
     expect(route.last).toEqual([layout.pixels[23]!.flat]);
-    expect(route.steps.map(({ jumps }) => jumps)).toEqual([false, false, false, true, false, false, false]);
+    expect(route.lanes.map(({ jumps }) => jumps)).toEqual([[false, false, false, true, false, false, false]]);
   });
 
   test('L25 twins run side by side', () => {
@@ -159,7 +147,10 @@ describe('the way light runs', () => {
     const layout = layoutOf(withZone({ kind: 'twins', of }));
     const route = routeOf(layout.zones.get('tried')!, layout, 'flat');
     expect(route.first).toHaveLength(2);
-    expect(route.steps.every(({ jumps }) => !jumps)).toBe(true);
+    expect(route.lanes.map(({ places }) => places.length)).toEqual(
+      [a, b].map((name) => layout.zones.get(name!)!.count),
+    );
+    expect(route.lanes.every(({ jumps }) => !jumps.includes(true))).toBe(true);
   });
 });
 

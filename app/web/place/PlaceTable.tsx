@@ -4,6 +4,7 @@ import type { Side } from '../../../engine/edit/kinds/runs.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
 import { useSession } from '../session/context.ts';
 import { usePart, useStore } from '../session/store.ts';
+import { GarmentUnder } from './garment/GarmentUnder.tsx';
 import { useHand } from './hand.ts';
 import { useRunsInHand } from './in-hand.ts';
 import { grabRun } from './move/drag-runs.ts';
@@ -18,6 +19,8 @@ import { Surface } from './surface/Surface.tsx';
 import { Guides, Marquee } from './surface/Traces.tsx';
 import { TableFrame } from './TableFrame.tsx';
 import { layerOf } from './tools/tools.ts';
+import { PointedMarks } from './zones/PointedMarks.tsx';
+import { ZoneRoute } from './zones/ZoneRoute.tsx';
 
 const labels: Readonly<Record<Side, string>> = { flat: 'Flat table', worn: 'Worn table' };
 
@@ -48,10 +51,13 @@ export function PlaceTable({ piece, side }: { piece: Piece; side: Side }) {
       opened={opened}
       onBareDown={onBareDown}
       onKey={onKey}
+      under={<GarmentUnder />}
       aside={<TableFrame piece={piece} />}
     >
       <DataLine piece={piece} />
       <RunsToGrab piece={piece} />
+      <ZoneRoute piece={piece} />
+      <PointedMarks piece={piece} />
       <Marquee />
       <Guides />
       <ToolLayer />

@@ -9,7 +9,14 @@ import type { Box } from './surface/box.ts';
  * What the pointer does on the table. `pick`, the state of rest, takes runs in hand and moves them. Every
  * other tool covers the table with a layer of its own (`tools/tools.ts`) and puts itself away when it is done.
  */
-export type Tool = { readonly kind: 'pick' } | { readonly kind: 'lay'; readonly shape: LaidKind };
+export type Tool =
+  | { readonly kind: 'pick' }
+  | { readonly kind: 'lay'; readonly shape: LaidKind }
+  /** Into a zone, or to make one. */
+  | { readonly kind: 'lasso'; readonly into: string | null }
+  | { readonly kind: 'mend'; readonly run: string; readonly to: 'hidden' | 'removed' }
+  | { readonly kind: 'measure' }
+  | { readonly kind: 'shift' };
 export type ToolKind = Tool['kind'];
 export type ToolOf<Kind extends ToolKind> = Extract<Tool, { readonly kind: Kind }>;
 
@@ -23,6 +30,9 @@ export class Hand {
   readonly guides = new Store<readonly Guide[]>([]);
   /** The box being drawn around runs, in millimetres. */
   readonly marquee = new Store<Box | null>(null);
+
+  /** The zone that is being worked on. */
+  readonly zone = new Store<string | null>(null);
 
   take(tool: Tool): void {
     this.tool.set(tool);

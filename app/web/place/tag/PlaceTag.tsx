@@ -4,6 +4,8 @@ import { useSession } from '../../session/context.ts';
 import { usePart } from '../../session/store.ts';
 import { useRunsInHand } from '../in-hand.ts';
 import { runWords } from '../words.ts';
+import { PieceSections } from './PieceSections.tsx';
+import { RunSections } from './RunSections.tsx';
 
 export function PlaceTag({ piece }: { piece: Piece }) {
   const session = useSession();
@@ -21,6 +23,8 @@ export function PlaceTag({ piece }: { piece: Piece }) {
           </p>
         </header>
       )}
+      {first !== undefined && others.length === 0 && <RunSections run={first} />}
+      <PieceSections piece={piece} />
       {faults.length > 0 && (
         <p className="fault" role="alert">
           {faults[0]!.message} {faults[0]!.advice}

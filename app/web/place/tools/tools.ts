@@ -1,7 +1,11 @@
 /** The tools of the table: a hint in words, and the layer that lies on the table while a tool is in hand. */
 import type { ComponentType } from 'react';
+import { MeasureLayer } from '../garment/MeasureLayer.tsx';
+import { ShiftLayer } from '../garment/ShiftLayer.tsx';
 import type { Tool, ToolKind, ToolOf } from '../hand.ts';
 import { layKinds } from '../lay/kinds.ts';
+import { MendLayer } from '../pixels/MendLayer.tsx';
+import { LassoLayer } from '../zones/LassoLayer.tsx';
 import { LayLayer } from './LayLayer.tsx';
 
 interface ToolDescription<Kind extends ToolKind> {
@@ -13,6 +17,14 @@ interface ToolDescription<Kind extends ToolKind> {
 export const tools: { readonly [Kind in ToolKind]: ToolDescription<Kind> } = {
   pick: { hint: () => '' },
   lay: { hint: ({ shape }) => layKinds[shape].byHand, Layer: LayLayer },
+  lasso: { hint: () => 'Draw a line around pixels.', Layer: LassoLayer },
+  mend: {
+    hint: ({ to }) =>
+      `Tap pixels to ${to === 'hidden' ? 'hide them' : 'cut them out'}; once more brings them back.`,
+    Layer: MendLayer,
+  },
+  measure: { hint: () => 'Drag along something whose length you know.', Layer: MeasureLayer },
+  shift: { hint: () => 'Drag the picture; with Shift it turns.', Layer: ShiftLayer },
 };
 
 export function hintOf(tool: Tool): string {
