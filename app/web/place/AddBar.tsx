@@ -5,10 +5,9 @@ import { useSession } from '../session/context.ts';
 import { useStore } from '../session/store.ts';
 import { useHand } from './hand.ts';
 import { takeRuns } from './in-hand.ts';
-import { addition, freeSpot } from './lay/add.ts';
+import { layInRoom } from './lay/add.ts';
 import { type LaidKind, laidKinds, layKinds } from './lay/kinds.ts';
-import { boxAround, middleOf } from './surface/box.ts';
-import { placesOn, runsOf } from './surface/places.ts';
+import { SideSwitch } from './SideSwitch.tsx';
 import { hintOf } from './tools/tools.ts';
 
 /** Small drawings of what each kind is. */
@@ -31,11 +30,9 @@ export function AddBar({ piece }: { piece: Piece }) {
       hand.take({ kind: 'lay', shape: kind });
       return;
     }
-    const { name, pitch, edit } = addition(piece, kind);
-    const lay = (middle: { x: number; y: number }) => layKinds[kind].laid(middle, pitch);
-    const all = boxAround(placesOn(runsOf(piece), 'flat'));
-    session.edit(edit(lay(freeSpot(piece, lay, all === undefined ? { x: 0, y: 0 } : middleOf(all)))));
-    takeRuns(session, [name]);
+    const edit = layInRoom(piece, kind);
+    session.edit(edit);
+    takeRuns(session, [edit.run.name]);
   };
 
   return (
@@ -78,6 +75,7 @@ export function AddBar({ piece }: { piece: Piece }) {
         />
         snap
       </label>
+      <SideSwitch />
       <p className="hint" aria-live="polite">
         {hintOf(tool)}
       </p>

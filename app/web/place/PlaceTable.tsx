@@ -6,17 +6,18 @@ import { useSession } from '../session/context.ts';
 import { usePart, useStore } from '../session/store.ts';
 import { GarmentUnder } from './garment/GarmentUnder.tsx';
 import { useHand } from './hand.ts';
+import { Handles } from './handles/Handles.tsx';
 import { useRunsInHand } from './in-hand.ts';
 import { grabRun } from './move/drag-runs.ts';
 import { tableKey } from './move/keys.ts';
 import { startMarquee } from './move/marquee.ts';
 import { type Box, boxAround } from './surface/box.ts';
 import { type SurfaceView, useCamera } from './surface/context.ts';
-import { DataLine } from './surface/DataLine.tsx';
+import { DataLine, Wires } from './surface/DataLine.tsx';
 import { addressesOf, placesOn, runsOf } from './surface/places.ts';
 import { type RunHands, Runs } from './surface/Runs.tsx';
 import { Surface } from './surface/Surface.tsx';
-import { Guides, Marquee } from './surface/Traces.tsx';
+import { Guides, Marquee, ReadoutWords } from './surface/Traces.tsx';
 import { TableFrame } from './TableFrame.tsx';
 import { layerOf } from './tools/tools.ts';
 import { PointedMarks } from './zones/PointedMarks.tsx';
@@ -40,7 +41,7 @@ export function PlaceTable({ piece, side }: { piece: Piece; side: Side }) {
   const onKey = (event: KeyboardEvent, view: SurfaceView) => {
     session.desk.side.set(side);
     const run = (event.target as Element).closest('[data-run]')?.getAttribute('data-run') ?? undefined;
-    if (tableKey(event, view, session, run)) event.preventDefault();
+    if (tableKey(event, view, session, hand, run)) event.preventDefault();
   };
 
   return (
@@ -54,12 +55,15 @@ export function PlaceTable({ piece, side }: { piece: Piece; side: Side }) {
       under={<GarmentUnder />}
       aside={<TableFrame piece={piece} />}
     >
-      <DataLine piece={piece} />
+      <Wires piece={piece} />
       <RunsToGrab piece={piece} />
+      <DataLine piece={piece} />
       <ZoneRoute piece={piece} />
       <PointedMarks piece={piece} />
       <Marquee />
       <Guides />
+      <Handles piece={piece} />
+      <ReadoutWords />
       <ToolLayer />
     </Surface>
   );

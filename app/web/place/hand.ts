@@ -1,8 +1,10 @@
 /** What the hand on the table holds. None of it is part of the piece. */
 import { createContext, useContext } from 'react';
+import type { Side } from '../../../engine/edit/kinds/runs.ts';
+import type { Point } from '../../../engine/layout/layout.ts';
 import { Store } from '../session/store.ts';
 import type { LaidKind } from './lay/kinds.ts';
-import type { Guide } from './move/snapping.ts';
+import type { Guides } from './move/snapping.ts';
 import type { Box } from './surface/box.ts';
 
 /**
@@ -22,14 +24,26 @@ export type ToolOf<Kind extends ToolKind> = Extract<Tool, { readonly kind: Kind 
 
 const rest: Tool = { kind: 'pick' };
 
+export interface Readout {
+  readonly side: Side;
+  /** In millimetres. */
+  readonly at: Point;
+  readonly words: string;
+}
+
 export class Hand {
   readonly tool = new Store<Tool>(rest);
   /** Whether what is moved comes to rest at lines of others and of the grid. */
   readonly snaps = new Store(true);
   /** Lines on which what is being moved has come to rest. */
-  readonly guides = new Store<readonly Guide[]>([]);
+  readonly guides = new Store<Guides>({ side: 'flat', lines: [] });
   /** The box being drawn around runs, in millimetres. */
-  readonly marquee = new Store<Box | null>(null);
+  readonly marquee = new Store<{ readonly side: Side; readonly box: Box } | null>(null);
+
+  /** What a pull comes to, in words beside the pointer. */
+  readonly readout = new Store<Readout | null>(null);
+  /** Runs that are in use, and of which the maker has not said yet whether they may go. */
+  readonly asksToRemove = new Store<readonly string[]>([]);
 
   /** The zone that is being worked on. */
   readonly zone = new Store<string | null>(null);

@@ -9,6 +9,11 @@ export function lengthWords(millimetres: number): string {
   return `${Number(millimetres.toFixed(size < 100 ? 1 : 0))} mm`;
 }
 
+/** `-15°`, `22.5°`: counter-clockwise. */
+export function degreeWords(degrees: number): string {
+  return `${Number(degrees.toFixed(1)) + 0}°`;
+}
+
 export const shapeWords = {
   straight: 'strip',
   ring: 'ring',

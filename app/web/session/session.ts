@@ -8,7 +8,7 @@ import type { ClipPosition, MomentChange, ShownFrame, StageReply, StageRequest }
 import { type Bench, emptyBench } from './bench.ts';
 import { Clock } from './clock.ts';
 import { Desk } from './desk.ts';
-import { editWork, type Manner } from './hand.ts';
+import { editWork, type Manner, pullWork } from './hand.ts';
 import { LoftLink } from './loft-link.ts';
 import { Feed, Store } from './store.ts';
 import { eventWords } from './words.ts';
@@ -93,6 +93,15 @@ export class Session {
    */
   edit(edit: Edit, manner: Manner = 'step'): void {
     this.change((work) => editWork(work, edit, manner));
+  }
+
+  /**
+   * One moment of a drag, until `endDrag`. What an offer refuses is told like an edit that is refused.
+   * @param name of the step; all pulls of one name are one step
+   * @param edit of the piece as it was when the hand began
+   */
+  pull(name: string, edit: (before: Piece) => Checked<Edit>): void {
+    this.change((work) => pullWork(work, name, edit));
   }
 
   endDrag(): void {

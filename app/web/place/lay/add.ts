@@ -1,38 +1,28 @@
-/** Adding a run: what it is called, how dense it is, and where there is room for it. */
-import type { Edit } from '../../../../engine/edit/edit.ts';
+/** Adding a run: how dense it is, and where there is room for it. */
+import type { EditOf } from '../../../../engine/edit/edit.ts';
 import { pitchOf } from '../../../../engine/edit/geometry/pitch.ts';
-import { freeName } from '../../../../engine/edit/offers/free-name.ts';
-import { namesOf } from '../../../../engine/edit/references.ts';
+import { newRun } from '../../../../engine/edit/offers/add-run.ts';
 import type { Point } from '../../../../engine/layout/layout.ts';
 import type { Piece, Shape } from '../../../../engine/piece/schema.ts';
-import { boxAround, holds, widened } from '../surface/box.ts';
-import { placesOf, runsOf } from '../surface/places.ts';
+import { boxAround, holds, middleOf, widened } from '../surface/box.ts';
+import { placesOf, placesOn, runsOf } from '../surface/places.ts';
 import { densityOf, pitchAt } from './densities.ts';
-import type { LaidKind } from './kinds.ts';
-
-interface Addition {
-  readonly name: string;
-  readonly pitch: number;
-  /** Adds the run at the end of the last line. */
-  edit(flat: Shape): Edit;
-}
+import { type LaidKind, layKinds } from './kinds.ts';
 
 const usualDensity = 60;
 
 /** A maker who has begun with one reel goes on with it. */
-export function addition(piece: Piece, kind: LaidKind): Addition {
-  const name = freeName(kind, namesOf(piece, 'zone'));
-  const line = piece.lines.length - 1;
-  const { runs } = piece.lines[line]!;
-  const pitches = runs
-    .map(({ flat }) => pitchOf(flat) ?? 0)
-    .filter((pitch) => densityOf(pitch) !== undefined);
-  const run = { name, removed: [], hidden: [] };
-  return {
-    name,
-    pitch: pitches.at(-1) ?? pitchAt(usualDensity),
-    edit: (flat) => ({ kind: 'add-run', line, index: runs.length, run: { ...run, flat } }),
-  };
+export function pitchOnHand(piece: Piece): number {
+  const pitches = runsOf(piece).map(({ flat }) => pitchOf(flat) ?? 0);
+  return pitches.filter((pitch) => densityOf(pitch) !== undefined).at(-1) ?? pitchAt(usualDensity);
+}
+
+/** Lays a run of the usual size down where there is room. */
+export function layInRoom(piece: Piece, kind: LaidKind): EditOf<'add-run'> {
+  const pitch = pitchOnHand(piece);
+  const lay = (middle: Point) => layKinds[kind].laid(middle, pitch);
+  const all = boxAround(placesOn(runsOf(piece), 'flat'));
+  return newRun(piece, lay(freeSpot(piece, lay, all === undefined ? { x: 0, y: 0 } : middleOf(all))), kind);
 }
 
 /** Room that is left to other runs, in millimetres. */
@@ -43,7 +33,7 @@ const clearance = 20;
  * spots around it.
  * @param lay the shape with its middle at a spot
  */
-export function freeSpot(piece: Piece, lay: (middle: Point) => Shape, near: Point): Point {
+function freeSpot(piece: Piece, lay: (middle: Point) => Shape, near: Point): Point {
   const taken = runsOf(piece).flatMap(({ flat }) => [...placesOf(flat)]);
   const isFree = (spot: Point) => {
     const box = widened(boxAround(placesOf(lay(spot)))!, clearance);

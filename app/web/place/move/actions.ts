@@ -1,12 +1,14 @@
 /** What is done to the runs in hand, by pointer, key or button alike. Each is an edit through the session. */
 import { applyEdit } from '../../../../engine/edit/apply.ts';
 import { type Edit, together } from '../../../../engine/edit/edit.ts';
+import type { Axis } from '../../../../engine/edit/kinds/runs.ts';
 import { freeName } from '../../../../engine/edit/offers/free-name.ts';
 import { removeRun } from '../../../../engine/edit/offers/remove.ts';
-import { namesOf } from '../../../../engine/edit/references.ts';
+import { holdersOf, namesOf } from '../../../../engine/edit/references.ts';
 import type { Point } from '../../../../engine/layout/layout.ts';
 import type { Piece, Run } from '../../../../engine/piece/schema.ts';
 import type { Session } from '../../session/session.ts';
+import type { Hand } from '../hand.ts';
 import { runsInHand, takeRuns } from '../in-hand.ts';
 import { boxAround, middleOf } from '../surface/box.ts';
 import { placesOn, runsOf } from '../surface/places.ts';
@@ -82,7 +84,32 @@ export function duplicateHeld(session: Session): void {
   takeRuns(session, names);
 }
 
-/** With every zone and clip that is left with nothing; `usersOf` tells which, before it is done. */
+/** Lines to mirror at, through the origin of the table. */
+export const mirrorLines = {
+  upright: { title: 'upright axis', axis: { through: [0, 0], degrees: 90 } },
+  level: { title: 'level axis', axis: { through: [0, 0], degrees: 0 } },
+} satisfies Record<string, { title: string; axis: Axis }>;
+export type MirrorLine = keyof typeof mirrorLines;
+
+/** Mirrors what is in hand about its own middle. */
+export function flipHeld(session: Session, line: MirrorLine): void {
+  const held = heldBy(session);
+  if (held === undefined) return;
+  const axis: Axis = { ...mirrorLines[line].axis, through: [held.middle.x, held.middle.y] };
+  const side = session.desk.side.get();
+  session.edit({ kind: 'mirror-runs', side, runs: [...held.names], axis });
+}
+
+/** Removes what nobody uses at once, and asks before the rest. */
+export function askToRemove(session: Session, hand: Hand): void {
+  const held = heldBy(session);
+  if (held === undefined) return;
+  const inUse = held.names.some((name) => holdersOf(held.piece, 'zone', name).length > 0);
+  if (inUse) hand.asksToRemove.set(held.names);
+  else removeHeld(session);
+}
+
+/** With every zone and clip that is left with nothing. */
 export function removeHeld(session: Session): void {
   const held = heldBy(session);
   if (held === undefined) return;

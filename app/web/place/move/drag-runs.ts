@@ -41,7 +41,7 @@ export function moveHeld(view: SurfaceView, session: Session, hand: Hand): Pull 
   const targets = runsOf(held.piece)
     .filter((run) => !held.runs.includes(run))
     .flatMap((run) => anchorsOf(run, side));
-  const rest = () => hand.guides.set([]);
+  const rest = () => hand.guides.set({ side, lines: [] });
   return {
     move(moment) {
       const way = wayOf(moment);
@@ -51,7 +51,7 @@ export function moveHeld(view: SurfaceView, session: Session, hand: Hand): Pull 
           ? { by: way, guides: [] }
           : snapMove(way, anchors, targets, reachPixels * mm, gridStep(mm));
       const by: [number, number] = [snapped.by.x, snapped.by.y];
-      hand.guides.set(snapped.guides);
+      hand.guides.set({ side, lines: snapped.guides });
       session.edit({ kind: 'move-runs', side, runs: [...held.names], by }, 'pull');
     },
     end() {

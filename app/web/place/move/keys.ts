@@ -2,10 +2,11 @@
 import type { KeyboardEvent } from 'react';
 import type { Point } from '../../../../engine/layout/layout.ts';
 import type { Session } from '../../session/session.ts';
+import type { Hand } from '../hand.ts';
 import { runsInHand, takeRuns, toggleRun } from '../in-hand.ts';
 import type { SurfaceView } from '../surface/context.ts';
 import { runsOf } from '../surface/places.ts';
-import { duplicateHeld, nudge, removeHeld, scaleBy, turnBy } from './actions.ts';
+import { askToRemove, duplicateHeld, nudge, scaleBy, turnBy } from './actions.ts';
 
 const arrows: Readonly<Record<string, Point>> = {
   ArrowLeft: { x: -1, y: 0 },
@@ -21,15 +22,15 @@ const pushPixels = 60;
 const zoomFactor = 1.25;
 
 /** By the character or name of the key, without Ctrl. Those that need something in hand do nothing without. */
-const heldKeys: Readonly<Record<string, (session: Session) => void>> = {
+const heldKeys: Readonly<Record<string, (session: Session, hand: Hand) => void>> = {
   '[': (session) => turnBy(session, turnDegrees),
   ']': (session) => turnBy(session, -turnDegrees),
   '{': (session) => turnBy(session, 1),
   '}': (session) => turnBy(session, -1),
   '>': (session) => scaleBy(session, scaleFactor),
   '<': (session) => scaleBy(session, 1 / scaleFactor),
-  Delete: removeHeld,
-  Backspace: removeHeld,
+  Delete: askToRemove,
+  Backspace: askToRemove,
 };
 
 const viewKeys: Readonly<Record<string, (view: SurfaceView) => void>> = {
@@ -58,7 +59,13 @@ function takeAll(session: Session): void {
  * @param run the run that is focused; undefined where the table itself is
  * @returns whether it did anything, so that the browser should not
  */
-export function tableKey(event: KeyboardEvent, view: SurfaceView, session: Session, run?: string): boolean {
+export function tableKey(
+  event: KeyboardEvent,
+  view: SurfaceView,
+  session: Session,
+  hand: Hand,
+  run?: string,
+): boolean {
   const { key } = event;
   if (event.ctrlKey || event.metaKey) {
     const arrow = arrows[key];
@@ -87,7 +94,7 @@ export function tableKey(event: KeyboardEvent, view: SurfaceView, session: Sessi
   const onHeld = heldKeys[key];
   if (arrow === undefined && onHeld === undefined) return key === ' ';
   takeFocused(session, run);
-  onHeld?.(session);
+  onHeld?.(session, hand);
   if (arrow === undefined) return true;
   if (runsInHand(session).length === 0) {
     view.push({ x: -arrow.x * pushPixels, y: arrow.y * pushPixels });

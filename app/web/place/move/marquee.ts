@@ -41,7 +41,7 @@ export function startMarquee(
   startPull(event, view, {
     move({ from, to }) {
       const box = boxBetween(from, to);
-      hand.marquee.set(box);
+      hand.marquee.set({ side: view.side, box });
       const touched = runsTouching(piece, view.side, box);
       session.desk.runsInHand.set([...new Set([...before, ...touched])]);
     },

@@ -16,6 +16,11 @@ export interface Guide {
   readonly kind: 'run' | 'axis' | 'grid';
 }
 
+export interface Guides {
+  readonly side: Side;
+  readonly lines: readonly Guide[];
+}
+
 export interface Snapped {
   readonly by: Point;
   readonly guides: readonly Guide[];

@@ -3,49 +3,60 @@ import type { Point } from '../../../../engine/layout/layout.ts';
 import type { Piece, Run } from '../../../../engine/piece/schema.ts';
 import { lengthWords } from '../words.ts';
 import { useCamera } from './context.ts';
+import { labelsApart } from './labels.ts';
 import { type Arrow, arrowsAlong, jumpsBetween, wiredPlaces } from './line-path.ts';
 
+/** Lie under the runs. */
+export function Wires({ piece }: { piece: Piece }) {
+  const wires = useWires(piece);
+  return <path className="wire" d={wires.map(({ from, to }) => `M${spot(from)}L${spot(to)}`).join('')} />;
+}
+
+/** Lies on the runs. Lengths are told on the bench only: on the body nobody cuts wire. */
 export function DataLine({ piece }: { piece: Piece }) {
+  const { side } = useCamera();
+  const wires = useWires(piece);
   return (
     <g className="data-line">
       {piece.lines.map(({ pin, runs }) => (
-        <Line key={pin} runs={runs} />
+        <LineArrows key={pin} runs={runs} />
       ))}
+      {side === 'flat' &&
+        labelsApart(wires).map(({ x, y, words }) => (
+          <text key={`${x} ${y}`} className="wire-length" x={x} y={y + 4}>
+            {words}
+          </text>
+        ))}
     </g>
   );
 }
 
-function Line({ runs }: { runs: readonly Run[] }) {
+/** From run to run, in the view. */
+function useWires(piece: Piece) {
+  const { side, toView } = useCamera();
+  return piece.lines.flatMap(({ runs }) =>
+    jumpsBetween(runs, side).map(({ from, to, millimetres }) => ({
+      from: toView(from),
+      to: toView(to),
+      words: lengthWords(millimetres),
+    })),
+  );
+}
+
+/** Pixels from arrow to arrow, about. */
+const arrowsApart = 130;
+
+function LineArrows({ runs }: { runs: readonly Run[] }) {
   const { side, toView } = useCamera();
   const ways = runs.map((run) => wiredPlaces(run, side).map(toView));
   const first = ways.find((way) => way.length > 0);
   return (
     <>
-      {jumpsBetween(runs, side).map(({ from, to, millimetres }, i) => (
-        <Wire
-          // biome-ignore lint/suspicious/noArrayIndexKey: wires have no name but their place in the line.
-          key={i}
-          from={toView(from)}
-          to={toView(to)}
-          words={side === 'flat' ? lengthWords(millimetres) : ''}
-        />
-      ))}
-      <path className="arrows" d={ways.flatMap((way) => arrowsAlong(way, 130).map(headPath)).join('')} />
+      <path
+        className="arrows"
+        d={ways.flatMap((way) => arrowsAlong(way, arrowsApart).map(headPath)).join('')}
+      />
       {first !== undefined && <Plug at={first[0]!} next={first[1]} />}
-    </>
-  );
-}
-
-function Wire({ from, to, words }: { from: Point; to: Point; words: string }) {
-  const long = Math.hypot(to.x - from.x, to.y - from.y);
-  return (
-    <>
-      <path className="wire" d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />
-      {words !== '' && long > 64 && (
-        <text className="wire-length" x={(from.x + to.x) / 2} y={(from.y + to.y) / 2 + 4}>
-          {words}
-        </text>
-      )}
     </>
   );
 }
@@ -54,14 +65,9 @@ function Wire({ from, to, words }: { from: Point; to: Point; words: string }) {
 function headPath({ at, degrees }: Arrow): string {
   const stroke = (turn: number) => {
     const radians = ((degrees + turn) * Math.PI) / 180;
-    return { x: at.x - 7 * Math.cos(radians), y: at.y - 7 * Math.sin(radians) };
+    return { x: at.x - 8 * Math.cos(radians), y: at.y - 8 * Math.sin(radians) };
   };
-  const [left, right] = [stroke(34), stroke(-34)];
-  return `M${spot(left)}L${spot(at)}L${spot(right)}`;
-}
-
-function spot({ x, y }: Point): string {
-  return `${x.toFixed(1)} ${y.toFixed(1)}`;
+  return `M${spot(stroke(40))}L${spot(at)}L${spot(stroke(-40))}`;
 }
 
 /** Stands where the strip would come from. */
@@ -69,13 +75,16 @@ function Plug({ at, next }: { at: Point; next: Point | undefined }) {
   const back = next === undefined ? 0 : Math.atan2(next.y - at.y, next.x - at.x);
   const degrees = (back * 180) / Math.PI;
   return (
-    <g
-      className="plug"
-      transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)}) rotate(${degrees.toFixed(1)})`}
-    >
-      <path className="cord" d="M-22 0H-6" />
-      <rect x="-40" y="-7" width="18" height="14" rx="3" />
-      <path className="pins" d="M-22 -3.500h5M-22 3.500h5" />
+    <g className="plug" transform={`translate(${spot(at)}) rotate(${degrees.toFixed(1)})`}>
+      <title>The plug to the board: here the data comes in</title>
+      <path className="cord" d="M-20 0H-5" />
+      <rect x="-38" y="-7.500" width="18" height="15" rx="3" />
+      <path className="pins" d="M-33 -3.500h8M-33 0h8M-33 3.500h8" />
+      <circle r="4" />
     </g>
   );
+}
+
+function spot({ x, y }: Point): string {
+  return `${x.toFixed(1)} ${y.toFixed(1)}`;
 }
