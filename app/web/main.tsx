@@ -9,6 +9,7 @@ import './styles/tokens.css';
 import './styles/base.css';
 import './styles/controls.css';
 import './styles/house.css';
+import './styles/ask.css';
 import './styles/picture.css';
 import './styles/thread.css';
 import './styles/cloth.css';

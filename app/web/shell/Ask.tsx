@@ -1,22 +1,53 @@
-/** A word explained where it stands: a small round button that opens one or two plain sentences. */
-import { Popover } from '@base-ui/react/popover';
-import type { ReactNode } from 'react';
-import '../styles/ask.css';
+/** A small round question beside a word: whoever presses it is told in a sentence or two what it means. */
+import { lazy, type ReactNode, Suspense, useRef, useState } from 'react';
 
-/** @param about what the sentences are about, in the words of the page */
-export function Ask({ about, children }: { about: string; children: ReactNode }) {
+export interface AskProps {
+  /** The word in question, such as `zone`; the button is named "What is a zone?". */
+  readonly about: string;
+  /** Another wording of the question, such as "What is peak made of?". */
+  readonly question?: string;
+  /** The answer: one or two plain sentences. */
+  readonly children: ReactNode;
+}
+
+/** The panel and its kit come with the first question. */
+const fetchAnswer = () => import('./Answer.tsx');
+const Answer = lazy(() => fetchAnswer().then(({ Answer }) => ({ default: Answer })));
+
+export function Ask({ about, question = `What is ${withArticle(about)}?`, children }: AskProps) {
+  const button = useRef<HTMLButtonElement>(null);
+  const [asked, setAsked] = useState(false);
+  const [open, setOpen] = useState(false);
   return (
-    <Popover.Root>
-      <Popover.Trigger className="ask" aria-label={`About ${about}`}>
-        ?
-      </Popover.Trigger>
-      <Popover.Portal>
-        <Popover.Positioner className="ask-place" sideOffset={6} collisionPadding={12}>
-          <Popover.Popup className="ask-answer">
-            <Popover.Description>{children}</Popover.Description>
-          </Popover.Popup>
-        </Popover.Positioner>
-      </Popover.Portal>
-    </Popover.Root>
+    <>
+      <button
+        ref={button}
+        type="button"
+        className="ask"
+        aria-label={question}
+        aria-haspopup="dialog"
+        aria-expanded={open}
+        title={open ? undefined : question}
+        onPointerEnter={() => void fetchAnswer()}
+        onFocus={() => void fetchAnswer()}
+        onClick={() => {
+          setAsked(true);
+          setOpen(!open);
+        }}
+      >
+        <span aria-hidden="true">?</span>
+      </button>
+      {asked && (
+        <Suspense>
+          <Answer button={button} question={question} open={open} onOpen={setOpen}>
+            {children}
+          </Answer>
+        </Suspense>
+      )}
+    </>
   );
+}
+
+function withArticle(word: string): string {
+  return `${/^[aeiou]/i.test(word) ? 'an' : 'a'} ${word}`;
 }

@@ -4,6 +4,7 @@ import { chips } from '../../../engine/parts/chips.ts';
 import { useSession } from '../session/context.ts';
 import { useStore } from '../session/store.ts';
 import { milliamps, percent } from '../session/words.ts';
+import { Ask } from './Ask.tsx';
 import { Cautions } from './Cautions.tsx';
 
 export function Figures() {
@@ -25,7 +26,10 @@ export function Figures() {
           <dd>{figures === undefined ? '…' : milliamps(figures.averageMilliamps)}</dd>
         </div>
         <div>
-          <dt>peak</dt>
+          <dt>
+            peak
+            <Ask about="peak" question="What is peak?">The most this look draws at any moment of one loop.</Ask>
+          </dt>
           <dd>{figures === undefined ? '…' : milliamps(figures.peakMilliamps)}</dd>
         </div>
         <div className="aside">
