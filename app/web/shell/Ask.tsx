@@ -2,7 +2,7 @@
 import { lazy, type ReactNode, Suspense, useRef, useState } from 'react';
 
 export interface AskProps {
-  /** The word in question, such as `zone`; the button is named "What is a zone?". */
+  /** The word in question: for `zone` the button is named "What is a zone?", for several words "About ...". */
   readonly about: string;
   /** Another wording of the question, such as "What is peak made of?". */
   readonly question?: string;
@@ -14,7 +14,7 @@ export interface AskProps {
 const fetchAnswer = () => import('./Answer.tsx');
 const Answer = lazy(() => fetchAnswer().then(({ Answer }) => ({ default: Answer })));
 
-export function Ask({ about, question = `What is ${withArticle(about)}?`, children }: AskProps) {
+export function Ask({ about, question = questionAbout(about), children }: AskProps) {
   const button = useRef<HTMLButtonElement>(null);
   const [asked, setAsked] = useState(false);
   const [open, setOpen] = useState(false);
@@ -48,6 +48,7 @@ export function Ask({ about, question = `What is ${withArticle(about)}?`, childr
   );
 }
 
-function withArticle(word: string): string {
-  return `${/^[aeiou]/i.test(word) ? 'an' : 'a'} ${word}`;
+function questionAbout(words: string): string {
+  if (words.includes(' ')) return `About ${words}`;
+  return `What is ${/^[aeiou]/i.test(words) ? 'an' : 'a'} ${words}?`;
 }

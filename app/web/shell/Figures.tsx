@@ -28,7 +28,9 @@ export function Figures() {
         <div>
           <dt>
             peak
-            <Ask about="peak" question="What is peak?">The most this look draws at any moment of one loop.</Ask>
+            <Ask about="peak" question="What is peak?">
+              The most this look draws at any moment of one loop.
+            </Ask>
           </dt>
           <dd>{figures === undefined ? '…' : milliamps(figures.peakMilliamps)}</dd>
         </div>

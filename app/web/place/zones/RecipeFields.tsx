@@ -76,7 +76,7 @@ export function RecipeFields({ piece, zone }: Props) {
           onChange={(value) => set({ ...recipe, offset: value }, 'drag')}
           onRest={rest}
         />
-        <Ask about="every">
+        <Ask about="every and from">
           2 takes every second pixel, 3 every third. “From” is the pixel that it begins with, counted from 0.
         </Ask>
       </div>
