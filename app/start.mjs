@@ -2,7 +2,7 @@
 // Only Node's own modules until the packages are there.
 import { spawnSync } from 'node:child_process';
 import { existsSync, statSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { servePage } from './serve.mjs';
 
@@ -18,7 +18,11 @@ function run(command, args) {
 const installed = join(root, 'node_modules/.package-lock.json');
 const wanted = join(root, 'package-lock.json');
 if (!existsSync(installed) || statSync(installed).mtimeMs < statSync(wanted).mtimeMs) run('npm', ['ci']);
-run(process.execPath, [join(root, 'node_modules/vite/bin/vite.js'), 'build', '--logLevel', 'warn']);
+
+/** Two servers that are to build at the same time need a folder each: a build empties its own first. */
+const folder = resolve(process.env.WEFTLIGHT_DIST ?? join(root, 'dist'));
+const vite = join(root, 'node_modules/vite/bin/vite.js');
+run(process.execPath, [vite, 'build', '--logLevel', 'warn', '--outDir', folder]);
 
 const port = process.env.PORT === undefined ? null : Number(process.env.PORT);
 if (port !== null && !(Number.isInteger(port) && port >= 0 && port <= 65_535)) {
@@ -26,7 +30,7 @@ if (port !== null && !(Number.isInteger(port) && port >= 0 && port <= 65_535)) {
   process.exit(2);
 }
 try {
-  const address = await servePage(join(root, 'dist'), port);
+  const address = await servePage(folder, port);
   console.log(`Weftlight is ready: ${address}`);
 } catch (error) {
   console.error(`The page cannot be served: ${error.message}`);

@@ -1,5 +1,7 @@
 /** The page as `npm start` builds and serves it, and a real browser beside it. */
 import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
 
@@ -22,12 +24,16 @@ export interface House {
   close(): Promise<void>;
 }
 
-/** Builds and serves the page as `npm start` does, on any free port. Runs from the project's folder. */
+/**
+ * Builds and serves the page as `npm start` does, on any free port, from a folder of its own, so that nothing
+ * else that is built meanwhile disturbs it. Runs from the project's folder.
+ */
 export async function openHouse(): Promise<House> {
   const root = process.cwd();
+  const folder = await mkdtemp(join(tmpdir(), 'weftlight-page-'));
   const server = spawn(process.execPath, [join(root, 'app/start.mjs')], {
     cwd: root,
-    env: { ...process.env, PORT: '0' },
+    env: { ...process.env, PORT: '0', WEFTLIGHT_DIST: folder },
   });
   const address = await addressOf(server);
   const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: flags });
@@ -37,6 +43,7 @@ export async function openHouse(): Promise<House> {
     async close() {
       await browser.close();
       server.kill();
+      await rm(folder, { recursive: true, force: true });
     },
   };
 }
