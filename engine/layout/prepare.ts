@@ -6,8 +6,24 @@ import { zonePlaces } from './places.ts';
 import { pixelPlaces } from './shapes.ts';
 import { type Ground, type RunGround, type Selection, selectPixels } from './zones.ts';
 
+interface Prepared {
+  readonly zones: Piece['zones'];
+  readonly layout: Checked<Layout>;
+}
+
+/** Edits leave alone what they do not change, so the layout holds for as long as runs and zones are the same. */
+const prepared = new WeakMap<Piece['lines'], Prepared>();
+
 /** The layout of a piece that `loadPiece` has passed; or which of its zones cannot be had. */
 export function prepareLayout(piece: Piece): Checked<Layout> {
+  const known = prepared.get(piece.lines);
+  if (known?.zones === piece.zones) return known.layout;
+  const layout = layOut(piece);
+  prepared.set(piece.lines, { zones: piece.zones, layout });
+  return layout;
+}
+
+function layOut(piece: Piece): Checked<Layout> {
   const pixels: Pixel[] = [];
   const runs = new Map<string, RunGround>();
   for (const [index, run] of piece.lines.flatMap((line) => line.runs).entries()) {

@@ -1,6 +1,7 @@
 /** A frame: what the pixels show, and what is sent to them, at one moment. A pure function of its arguments. */
 import { levelsToDrive } from '../light/output.ts';
-import { compileProgram } from '../pattern/javascript.ts';
+import { compileProgram, type DrawProgram } from '../pattern/javascript.ts';
+import type { ClipProgram } from '../pattern/program.ts';
 import { milliampsOf } from '../power/current.ts';
 import type { Moment } from './moment.ts';
 import { Painter } from './painter.ts';
@@ -21,14 +22,26 @@ interface Desk {
   readonly drive: Uint8Array;
 }
 
-/** Buffers and compiled patterns of each score, for as long as the score lives. */
+/** Scores of an edited piece share the programs of all clips that are as before. */
+const draws = new WeakMap<ClipProgram, DrawProgram>();
+
+function drawOf(program: ClipProgram): DrawProgram {
+  let draw = draws.get(program);
+  if (draw === undefined) {
+    draw = compileProgram(program);
+    draws.set(program, draw);
+  }
+  return draw;
+}
+
+/** Buffers of each score, for as long as the score lives. */
 const desks = new WeakMap<Score, Desk>();
 
 function deskOf(score: Score): Desk {
   let desk = desks.get(score);
   if (desk === undefined) {
     const drive = new Uint8Array(score.pixels.length * score.output.channels);
-    desk = { painter: new Painter(score, compileProgram), drive };
+    desk = { painter: new Painter(score, drawOf), drive };
     desks.set(score, desk);
   }
   return desk;
@@ -52,6 +65,11 @@ export function borrowFrame(score: Score, moment: Moment): Frame {
     drive,
   );
   return { levels, drive, milliamps: milliampsOf(score.current, lightCurrent), limited };
+}
+
+/** What the pixels show, without what is sent to them; good until the next frame of this score is drawn. */
+export function borrowLevels(score: Score, moment: Moment): Uint8Array {
+  return deskOf(score).painter.paint(moment);
 }
 
 /** A look at a time since its entry, at a brightness, with nothing else going on: for pictures and reports. */

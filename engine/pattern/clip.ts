@@ -5,7 +5,7 @@ import type { Zone } from '../layout/layout.ts';
 import { easingTable } from '../look/easing.ts';
 import type { KeyedFormat, KeyedParameter } from '../look/keyframes.ts';
 import type { Clip, GradientStops, ParameterDescription, ParameterValue, Piece } from '../piece/schema.ts';
-import { type Compilation, compilePattern } from './compile.ts';
+import { type Compilation, type CompiledPattern, compilePattern } from './compile.ts';
 import { findLibraryPattern } from './library.ts';
 import type { ParameterSlot } from './lower/parameters.ts';
 import type { ClipProgram } from './program.ts';
@@ -60,7 +60,29 @@ export function compileClip(request: {
   }
   const { pattern, diagnostics } = compileOnce(definition);
   if (pattern === undefined || hasErrors(diagnostics)) return { diagnostics: [] };
+  return { value: fillOnce(pattern, clip, zone.count), diagnostics: [] };
+}
 
+interface Filled {
+  readonly pattern: CompiledPattern;
+  readonly seed: number;
+  readonly count: number;
+  readonly program: ClipProgram;
+}
+
+/** An edit elsewhere leaves a clip's parameters the very same, and so its program, and what is made of that. */
+const filled = new WeakMap<Clip['parameters'], Filled>();
+
+function fillOnce(pattern: CompiledPattern, clip: Clip, count: number): ClipProgram {
+  const { parameters, seed } = clip;
+  const known = filled.get(parameters);
+  if (known?.pattern === pattern && known.seed === seed && known.count === count) return known.program;
+  const program = fillPattern(pattern, clip, count);
+  filled.set(parameters, { pattern, seed, count, program });
+  return program;
+}
+
+function fillPattern(pattern: CompiledPattern, clip: Clip, count: number): ClipProgram {
   const keyed: KeyedParameter[] = [];
   const fillings = pattern.slots.flatMap((slot) => {
     const description = pattern.parameters[slot.index]!;
@@ -72,11 +94,11 @@ export function compileClip(request: {
     return buildGradient(description.name, description.kind === 'gradient' ? stops : black);
   });
   const { levels, names } = specialise(pattern, fillings, {
-    count: zone.count,
-    inverse: zone.count === 1 ? 0 : Math.floor(2 ** 32 / zone.count),
+    count,
+    inverse: count === 1 ? 0 : Math.floor(2 ** 32 / count),
     seed: clip.seed,
   });
-  return { value: { levels, gradients, keyed, names }, diagnostics: [] };
+  return { levels, gradients, keyed, names };
 }
 
 /** Gradients stand by the index of their description, so that the others need a place-holder. */
