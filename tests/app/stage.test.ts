@@ -1,6 +1,7 @@
 /** The stage without its thread: what it takes, plays and tells. Rules: app/web/SPEC.md. */
 import { expect, test } from 'vitest';
-import type { StageReply } from '../../app/web/worker/protocol.ts';
+import { differenceOf } from '../../app/web/worker/difference.ts';
+import type { MomentChange, StageReply } from '../../app/web/worker/protocol.ts';
 import { Stage, transferable } from '../../app/web/worker/stage.ts';
 import { press } from '../../engine/controls/press.ts';
 import { frame, stillMoment } from '../../engine/look/frame.ts';
@@ -15,8 +16,17 @@ type Moment = Extract<StageReply, { kind: 'moment' }>;
 
 function openStage(): Stage {
   const stage = new Stage();
-  expect(stage.answer({ kind: 'open', revision: 1, text })?.kind).toBe('taken');
+  expect(stage.answer({ kind: 'open', revision: 1, text })[0]!.kind).toBe('opened');
   return stage;
+}
+
+function put(stage: Stage, revision: number, change: MomentChange): Moment {
+  return stage.answer({ kind: 'put', revision, change })[0] as Moment;
+}
+
+/** From the piece that the samples give, which is the one on stage. */
+function edit(stage: Stage, revision: number, after: unknown): readonly StageReply[] {
+  return stage.answer({ kind: 'edit', revision, difference: differenceOf(hat, after) });
 }
 
 function play(stage: Stage, elapsedMs: number, downAt?: number, upAt?: number): Moment {
@@ -24,7 +34,7 @@ function play(stage: Stage, elapsedMs: number, downAt?: number, upAt?: number): 
     ...(downAt === undefined ? [] : [{ atMs: downAt, button: 0, down: true }]),
     ...(upAt === undefined ? [] : [{ atMs: upAt, button: 0, down: false }]),
   ];
-  return stage.answer({ kind: 'play', revision: 1, elapsedMs, edges }) as Moment;
+  return stage.answer({ kind: 'play', revision: 1, elapsedMs, edges })[0] as Moment;
 }
 
 test('W2 the stage plays button edges as the engine plays a press script', () => {
@@ -42,15 +52,15 @@ test('W2 the stage plays button edges as the engine plays a press script', () =>
 
 test('W4 the frame at a sought moment is the one of the engine, and playing there gives the same', () => {
   const sought = openStage();
-  const put = sought.answer({ kind: 'put', revision: 1, change: { look: 2, ms: 1234 } }) as Moment;
+  const told = put(sought, 1, { look: 2, ms: 1234 });
   const expected = frame(score, stillMoment(2, 1234, hat.output.startBrightness));
-  expect(put.frame).toMatchObject({ levels: expected.levels, drive: expected.drive });
-  expect(put.frame!.milliamps).toBe(expected.milliamps);
+  expect(told.frame).toMatchObject({ levels: expected.levels, drive: expected.drive });
+  expect(told.frame!.milliamps).toBe(expected.milliamps);
   // The page gets buffers of its own.
-  expect(transferable(put)).toEqual([put.frame!.levels.buffer, put.frame!.drive.buffer]);
+  expect(transferable(told)).toEqual([told.frame!.levels.buffer, told.frame!.drive.buffer]);
 
   const played = openStage();
-  played.answer({ kind: 'put', revision: 1, change: { look: 2 } });
+  put(played, 1, { look: 2 });
   let last = play(played, 1220);
   expect(last.frame).not.toBeNull();
   last = play(played, 14);
@@ -61,12 +71,22 @@ test('W4 the frame at a sought moment is the one of the engine, and playing ther
 
 test('W6 an edited piece plays on where it was, at the brightness it had', () => {
   const stage = openStage();
-  stage.answer({ kind: 'put', revision: 1, change: { look: 3, ms: 700, brightness: 128, paused: true } });
-  const reply = stage.answer({ kind: 'edit', revision: 2, piece: { ...hat, name: 'Other hat' } });
-  expect(reply).toMatchObject({ kind: 'taken', revision: 2 });
+  put(stage, 1, { look: 3, ms: 700, brightness: 128, paused: true });
+  const [taken] = edit(stage, 2, { ...hat, name: 'Other hat' });
+  expect(taken).toMatchObject({ kind: 'taken', revision: 2 });
   const { moment, revision } = play(stage, 50);
   expect(revision).toBe(2);
   expect(moment).toMatchObject({ look: 3, ms: 700, brightness: 128, paused: true });
+});
+
+test('W17 with an edit comes the frame that it makes of the moment', () => {
+  const stage = openStage();
+  put(stage, 1, { look: 2, ms: 1234 });
+  const dimmed = { ...hat, output: { ...hat.output, curve: 'srgb' as const, balance: [256, 128, 64] } };
+  const [, moment] = edit(stage, 2, dimmed) as [StageReply, Moment];
+  expect(moment.asked).toBe(false);
+  const expected = frame(scoreOf(dimmed), stillMoment(2, 1234, hat.output.startBrightness));
+  expect(moment.frame!.drive).toEqual(expected.drive);
 });
 
 test('W7 a file or an edit with errors is refused, and the stage plays on', () => {
@@ -74,20 +94,20 @@ test('W7 a file or an edit with errors is refused, and the stage plays on', () =
   play(stage, 300);
   const broken = text.replace('"zone": "badge"', '"zone": "nowhere"');
   const refused = stage.answer({ kind: 'open', revision: 2, text: broken });
-  expect(refused).toEqual({ kind: 'refused', revision: 2, diagnostics: loadPiece(broken).diagnostics });
-  const noLooks = stage.answer({ kind: 'edit', revision: 3, piece: { ...hat, looks: [] } });
-  expect(noLooks?.kind).toBe('refused');
+  expect(refused).toEqual([{ kind: 'refused', revision: 2, diagnostics: loadPiece(broken).diagnostics }]);
+  const nowhere = structuredClone(hat);
+  nowhere.looks[0]!.tracks[0]!.clips[0]!.zone = 'nowhere';
+  expect(edit(stage, 3, nowhere)[0]!.kind).toBe('refused');
   const { moment, revision } = play(stage, 100);
   expect({ ms: moment.ms, revision }).toEqual({ ms: 400, revision: 1 });
 });
 
 test('W11 a change that was meant for an older piece is not carried out', () => {
   const stage = openStage();
-  stage.answer({ kind: 'edit', revision: 2, piece: hat });
-  const late = stage.answer({ kind: 'put', revision: 1, change: { look: 4 } }) as Moment;
-  expect(late.moment.look).toBe(0);
+  edit(stage, 2, hat);
+  expect(put(stage, 1, { look: 4 }).moment.look).toBe(0);
 });
 
 test('W7 with nothing on stage there is nothing to play', () => {
-  expect(new Stage().answer({ kind: 'play', revision: 0, elapsedMs: 10, edges: [] })).toBeNull();
+  expect(new Stage().answer({ kind: 'play', revision: 0, elapsedMs: 10, edges: [] })).toEqual([]);
 });

@@ -4,6 +4,7 @@ import type { Diagnostic } from '../../../engine/diagnostic.ts';
 import type { ChipName } from '../../../engine/parts/chips.ts';
 import type { LibraryPattern } from '../../../engine/pattern/library.ts';
 import type { ParameterDescription, Piece } from '../../../engine/piece/schema.ts';
+import { differenceOf } from '../worker/difference.ts';
 import type { LoftReply, LoftRequest, LookFigures } from '../worker/protocol.ts';
 import { Cloths } from './cloths.ts';
 import { Store } from './store.ts';
@@ -40,6 +41,8 @@ export class LoftLink {
   private readonly worker: Worker;
   private revision = 0;
   private piece: Piece | null = null;
+  /** What the loft was handed last. */
+  private held: Piece | null = null;
   private brightness = 0;
   private board: ChipName | null = null;
   private editTimer = 0;
@@ -97,7 +100,8 @@ export class LoftLink {
     window.clearTimeout(this.editTimer);
     this.editTimer = 0;
     if (this.piece === null) return;
-    this.ask({ kind: 'hold', revision: this.revision, piece: this.piece });
+    this.ask({ kind: 'hold', revision: this.revision, difference: differenceOf(this.held, this.piece) });
+    this.held = this.piece;
     this.swatches.hold(this.revision, this.piece);
     this.cloths.reweave(this.revision, this.brightness);
     this.afterRest();

@@ -4,11 +4,13 @@ import type { Edit } from '../../../engine/edit/edit.ts';
 import { bail, nextSteps, redo, settle, startWork, undo, type Work } from '../../../engine/edit/history.ts';
 import type { Moment } from '../../../engine/look/moment.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
+import { differenceOf } from '../worker/difference.ts';
 import type { ClipPosition, MomentChange, ShownFrame, StageReply, StageRequest } from '../worker/protocol.ts';
-import { type Bench, emptyBench } from './bench.ts';
+import { type Bench, emptyBench, type OpenPiece } from './bench.ts';
 import { Clock } from './clock.ts';
 import { Desk } from './desk.ts';
 import { editWork, type Manner, pullWork } from './hand.ts';
+import { keptOpen, keptView, keptWarnings } from './kept.ts';
 import { LoftLink } from './loft-link.ts';
 import { Feed, Store } from './store.ts';
 import { eventWords } from './words.ts';
@@ -17,7 +19,7 @@ import { eventWords } from './words.ts';
 export type Playing = Pick<Moment, 'look' | 'brightness' | 'blackout' | 'paused'>;
 
 type Answer = Exclude<StageReply, { kind: 'moment' }>;
-type Taken = Extract<Answer, { kind: 'taken' }>;
+type OnStage = Extract<Answer, { kind: 'opened' | 'taken' }>;
 
 /** The open piece in the three states that may differ for a while. */
 interface Works {
@@ -68,10 +70,7 @@ export class Session {
     return new Promise((resolve) => {
       const revision = ++this.revision;
       this.pending.set(revision, (answer) => {
-        if (answer.kind === 'refused') {
-          this.bench.merge({ refusal: { fileName, diagnostics: answer.diagnostics } });
-          this.sendEdit();
-        } else {
+        if (answer.kind === 'opened') {
           this.editWaits = false;
           this.clock.contacts.reset(answer.piece.controls.debounceMilliseconds);
           const work = startWork(answer.piece);
@@ -80,8 +79,11 @@ export class Session {
           this.selectIn(0);
           if (this.startsPaused) this.put({ paused: true });
           this.announcement.set(`${answer.piece.name} is on the bench.`);
+        } else if (answer.kind === 'refused') {
+          this.bench.merge({ refusal: { fileName, diagnostics: answer.diagnostics } });
+          this.sendEdit();
         }
-        resolve(answer.kind === 'taken');
+        resolve(answer.kind === 'opened');
       });
       this.ask({ kind: 'open', revision, text });
     });
@@ -182,17 +184,27 @@ export class Session {
     const revision = ++this.revision;
     this.pending.set(revision, (answer) => {
       if (answer.kind === 'refused') this.takeBack(answer.diagnostics);
-      else if (this.works !== null) this.takeStage(answer, { ...this.works, played }, true);
+      else if (answer.kind === 'taken' && this.works !== null) {
+        this.takeStage(answer, { ...this.works, played }, true);
+      }
       this.sendEdit();
     });
-    this.ask({ kind: 'edit', revision, piece: played.piece });
+    const difference = differenceOf(this.works.played.piece, played.piece);
+    this.ask({ kind: 'edit', revision, difference });
   }
 
-  private takeStage({ revision, piece, view, warnings }: Taken, works: Works, edited: boolean): void {
+  private takeStage({ revision, view, warnings }: OnStage, works: Works, edited: boolean): void {
     this.works = works;
-    const open = { piece: works.shown.piece, view, warnings, unsaved: works.shown.piece !== works.saved };
-    this.bench.merge({ open, revision, next: nextSteps(works.shown.history) });
-    this.loft.hold(revision, piece, edited);
+    const before = this.bench.get().open;
+    const open: OpenPiece = {
+      piece: works.shown.piece,
+      view: keptView(before?.view ?? null, view),
+      warnings: keptWarnings(before?.warnings ?? [], warnings),
+      unsaved: works.shown.piece !== works.saved,
+    };
+    this.bench.merge({ open: keptOpen(before, open), revision, next: nextSteps(works.shown.history) });
+    // Not the stage's copy: what an edit left alone is told by being the same object as before.
+    this.loft.hold(revision, works.played.piece, edited);
   }
 
   /** The stage goes on with the last piece that could be played, and so does the page. */
@@ -223,7 +235,7 @@ export class Session {
       settle?.(reply);
       return;
     }
-    this.clock.answered();
+    if (reply.asked) this.clock.answered();
     if (reply.revision !== this.bench.get().revision) return;
     this.showMoment(reply);
   }

@@ -5,7 +5,9 @@ import type { Score } from '../../../engine/look/score.ts';
 import type { ChipName } from '../../../engine/parts/chips.ts';
 import { compilePattern } from '../../../engine/pattern/compile.ts';
 import { libraryPatterns } from '../../../engine/pattern/library.ts';
+import type { Piece } from '../../../engine/piece/schema.ts';
 import type { NamedLookPower } from '../../../engine/power/warnings.ts';
+import { changed } from './difference.ts';
 import { measure } from './measure.ts';
 import type { DrawSwatchRequest, LoftReply, LoftRequest, WeaveRequest } from './protocol.ts';
 import { drawSwatch } from './sample-strip.ts';
@@ -20,6 +22,7 @@ const priorities = { swatch: 15, measure: 50, weigh: 55, sketch: 60 };
 
 export class Loft {
   private revision = 0;
+  private piece: Piece | null = null;
   private score: Score | null = null;
   private readonly slices = new Slices();
 
@@ -43,7 +46,8 @@ export class Loft {
       this.slices.clear();
       this.revision = request.revision;
       // The stage has taken this piece, so it prepares without errors here too.
-      this.score = prepareScore(request.piece).value ?? null;
+      this.piece = changed(this.piece, request.difference);
+      this.score = (this.piece && prepareScore(this.piece).value) ?? null;
       return;
     }
     if (request.revision !== this.revision || this.score === null) return;

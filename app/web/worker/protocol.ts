@@ -14,6 +14,7 @@ import type { Moment } from '../../../engine/look/moment.ts';
 import type { ChipName } from '../../../engine/parts/chips.ts';
 import type { LibraryPattern } from '../../../engine/pattern/library.ts';
 import type { ParameterDescription, PatternDefinition, Piece } from '../../../engine/piece/schema.ts';
+import type { Difference } from './difference.ts';
 import type { SwatchWeight } from './weigh.ts';
 
 /** Position of a clip in the piece: `looks[look].tracks[track].clips[clip]`. */
@@ -56,7 +57,8 @@ export type MomentChange = Partial<Pick<Moment, 'look' | 'ms' | 'brightness' | '
 
 export type StageRequest =
   | { readonly kind: 'open'; readonly revision: number; readonly text: string }
-  | { readonly kind: 'edit'; readonly revision: number; readonly piece: Piece }
+  /** From the piece on stage, whose single values the page's editing keeps sound. */
+  | { readonly kind: 'edit'; readonly revision: number; readonly difference: Difference }
   | {
       readonly kind: 'play';
       readonly revision: number;
@@ -65,14 +67,17 @@ export type StageRequest =
     }
   | { readonly kind: 'put'; readonly revision: number; readonly change: MomentChange };
 
+interface OnStage {
+  readonly revision: number;
+  readonly view: PieceView;
+  readonly warnings: readonly Diagnostic[];
+}
+
 export type StageReply =
-  | {
-      readonly kind: 'taken';
-      readonly revision: number;
-      readonly piece: Piece;
-      readonly view: PieceView;
-      readonly warnings: readonly Diagnostic[];
-    }
+  /** A moment follows at once, without being asked for. */
+  | ({ readonly kind: 'opened'; readonly piece: Piece } & OnStage)
+  /** The edit is on stage; here, too, a moment follows. */
+  | ({ readonly kind: 'taken' } & OnStage)
   | { readonly kind: 'refused'; readonly revision: number; readonly diagnostics: readonly Diagnostic[] }
   | {
       readonly kind: 'moment';
@@ -81,6 +86,8 @@ export type StageReply =
       readonly events: readonly PlayerEvent[];
       /** Null when nothing has changed since the last one. */
       readonly frame: ShownFrame | null;
+      /** False where the stage speaks by itself. */
+      readonly asked: boolean;
     };
 
 export interface ShownFrame {
@@ -114,7 +121,8 @@ export interface DrawSwatchRequest {
 }
 
 export type LoftRequest =
-  | { readonly kind: 'hold'; readonly revision: number; readonly piece: Piece }
+  /** From the piece that it holds, or from nothing. */
+  | { readonly kind: 'hold'; readonly revision: number; readonly difference: Difference }
   | WeaveRequest
   | { readonly kind: 'measure'; readonly revision: number; readonly brightness: number }
   | DrawSwatchRequest

@@ -6,6 +6,5 @@ const scope = self as unknown as DedicatedWorkerGlobalScope;
 const stage = new Stage();
 
 scope.onmessage = ({ data }: MessageEvent<StageRequest>) => {
-  const reply = stage.answer(data);
-  if (reply !== null) scope.postMessage(reply, transferable(reply));
+  for (const reply of stage.answer(data)) scope.postMessage(reply, transferable(reply));
 };

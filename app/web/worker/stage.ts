@@ -5,8 +5,10 @@ import { frame } from '../../../engine/look/frame.ts';
 import type { Moment } from '../../../engine/look/moment.ts';
 import { prepareScore } from '../../../engine/look/prepare.ts';
 import type { Score } from '../../../engine/look/score.ts';
-import { checkPiece, loadPiece } from '../../../engine/piece/load.ts';
+import { loadPiece } from '../../../engine/piece/load.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
+import { checkWhole } from '../../../engine/piece/validate.ts';
+import { changed } from './difference.ts';
 import type { ContactEdge, MomentChange, ShownFrame, StageReply, StageRequest } from './protocol.ts';
 import { viewOf } from './view.ts';
 
@@ -21,40 +23,44 @@ export class Stage {
   private on: Performance | null = null;
   private shownKey = '';
 
-  /** The reply to a request; none to `play` and `put` while nothing is on stage. */
-  answer(request: StageRequest): StageReply | null {
+  /** The replies to a request; none to `edit`, `play` and `put` while nothing is on stage. */
+  answer(request: StageRequest): readonly StageReply[] {
+    if (request.kind === 'open') return this.take(request.revision, loadPiece(request.text), null);
+    if (this.on === null) return [];
     switch (request.kind) {
-      case 'open':
-        return this.take(request.revision, loadPiece(request.text), null);
-      case 'edit':
-        return this.take(request.revision, checkPiece(request.piece), this.on);
+      case 'edit': {
+        const piece = changed(this.on.score.piece, request.difference);
+        return this.take(request.revision, checkWhole(piece), this.on);
+      }
       case 'play':
-        return this.play(request.elapsedMs, request.edges);
+        return [this.play(this.on, request.elapsedMs, request.edges)];
       case 'put':
         // What was meant for an older piece may name a look that is gone.
-        return this.put(request.revision === this.revision ? request.change : {});
+        return [this.put(this.on, request.revision === this.revision ? request.change : {})];
     }
   }
 
   /** Puts a piece on stage, or says why not and goes on with the one that is there. */
-  private take(revision: number, loaded: Checked<Piece>, before: Performance | null): StageReply {
+  private take(revision: number, loaded: Checked<Piece>, before: Performance | null): readonly StageReply[] {
     const { value: piece } = loaded;
-    if (piece === undefined) return { kind: 'refused', revision, diagnostics: loaded.diagnostics };
+    if (piece === undefined) return [{ kind: 'refused', revision, diagnostics: loaded.diagnostics }];
     const prepared = prepareScore(piece);
     const diagnostics = [...loaded.diagnostics, ...prepared.diagnostics];
-    if (prepared.value === undefined) return { kind: 'refused', revision, diagnostics };
+    if (prepared.value === undefined) return [{ kind: 'refused', revision, diagnostics }];
     const score = prepared.value;
     const player = new Player(score);
     if (before !== null) player.put(sameMoment(before, score));
     this.on = { score, player, down: score.piece.controls.buttons.map(() => false) };
     this.revision = revision;
     this.shownKey = '';
-    return { kind: 'taken', revision, piece: score.piece, view: viewOf(score), warnings: diagnostics };
+    const onStage = { revision, view: viewOf(score), warnings: diagnostics };
+    const reply: StageReply =
+      before === null ? { kind: 'opened', piece, ...onStage } : { kind: 'taken', ...onStage };
+    return [reply, this.tell(this.on, [], false)];
   }
 
-  private play(elapsedMs: number, edges: readonly ContactEdge[]): StageReply | null {
-    if (this.on === null) return null;
-    const { player, down } = this.on;
+  private play(on: Performance, elapsedMs: number, edges: readonly ContactEdge[]): StageReply {
+    const { player, down } = on;
     const events: PlayerEvent[] = [];
     let next = 0;
     for (let ms = 1; ms <= elapsedMs; ms++) {
@@ -63,12 +69,11 @@ export class Stage {
       }
       events.push(...player.step(down));
     }
-    return this.tell(events);
+    return this.tell(on, events);
   }
 
-  private put(change: MomentChange): StageReply | null {
-    if (this.on === null) return null;
-    const { player } = this.on;
+  private put(on: Performance, change: MomentChange): StageReply {
+    const { player } = on;
     const moved = change.look !== undefined || change.ms !== undefined;
     const before = player.moment();
     player.put({
@@ -77,16 +82,15 @@ export class Stage {
       ...change,
       leaving: moved ? null : before.leaving,
     });
-    return this.tell([]);
+    return this.tell(on, []);
   }
 
-  private tell(events: readonly PlayerEvent[]): StageReply {
-    const { score, player } = this.on!;
+  private tell({ score, player }: Performance, events: readonly PlayerEvent[], asked = true): StageReply {
     const moment = player.moment();
     const key = keyOf(moment, score.piece.tickMilliseconds);
     const shown = key === this.shownKey ? null : frame(score, moment);
     this.shownKey = key;
-    return { kind: 'moment', revision: this.revision, moment, events, frame: shown };
+    return { kind: 'moment', revision: this.revision, moment, events, frame: shown, asked };
   }
 }
 
