@@ -16,6 +16,8 @@ import './styles/cloth.css';
 import './styles/loom.css';
 import './styles/tag.css';
 import './styles/swatches.css';
+import './styles/tag-colour.css';
+import './styles/course.css';
 import './styles/place.css';
 import './styles/code.css';
 import './styles/small.css';

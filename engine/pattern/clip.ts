@@ -2,10 +2,10 @@
 import { type Checked, type Diagnostic, hasErrors } from '../diagnostic.ts';
 import { buildGradient, levelsOfColour, levelToLowp } from '../fixed/gradient.ts';
 import type { Zone } from '../layout/layout.ts';
-import { easingTable } from '../look/easing.ts';
 import type { KeyedFormat, KeyedParameter } from '../look/keyframes.ts';
 import type { Clip, GradientStops, ParameterDescription, ParameterValue, Piece } from '../piece/schema.ts';
 import { type Compilation, type CompiledPattern, compilePattern } from './compile.ts';
+import { isKeyed, keyedParameter } from './keyed.ts';
 import { findLibraryPattern } from './library.ts';
 import type { ParameterSlot } from './lower/parameters.ts';
 import type { ClipProgram } from './program.ts';
@@ -104,9 +104,6 @@ function fillPattern(pattern: CompiledPattern, clip: Clip, count: number): ClipP
 /** Gradients stand by the index of their description, so that the others need a place-holder. */
 const black: GradientStops = [{ at: 0, colour: '#000000' }];
 
-type Keyed = Extract<ParameterValue, { readonly keys: readonly { readonly value: unknown }[] }>;
-const isKeyed = (value: ParameterValue): value is Keyed => typeof value === 'object' && !Array.isArray(value);
-
 /** The scalars of one parameter; a keyframed one adds its course to `keyed` and is read from there. */
 function fill(
   slot: ParameterSlot,
@@ -116,7 +113,7 @@ function fill(
 ): Filling[] {
   if (!isKeyed(value)) return rawValues(slot, value).map((raw) => ({ raw }));
   return Array.from({ length: slot.count }, (_, channel) => {
-    keyed.push(courseOf(slot, description, value, channel));
+    keyed.push(keyedParameter(description, value, keyedFormats[slot.holds], channel));
     return { keyedSlot: keyed.length - 1 };
   });
 }
@@ -142,26 +139,3 @@ const keyedFormats: Record<ParameterSlot['holds'], KeyedFormat> = {
   lowp: 'lowp',
   mediump: 'mediump',
 };
-
-function courseOf(
-  { holds }: ParameterSlot,
-  description: ParameterDescription,
-  { keys }: Keyed,
-  channel: number,
-): KeyedParameter {
-  const numberOf = (value: number | string) =>
-    typeof value === 'string' ? levelsOfColour(value)[channel]! : value;
-  const { min, max } = 'min' in description ? description : { min: 0, max: 255 };
-  const suffix = holds === 'level' ? ['_red', '_green', '_blue'][channel] : '';
-  return {
-    name: `${description.name}${suffix}`,
-    keys: keys.map(({ atMilliseconds, value, easing }) => ({
-      atMilliseconds,
-      value: Math.round(numberOf(value) * 65536),
-      easing: easingTable(easing),
-    })),
-    min: Math.round(min * 65536),
-    max: Math.round(max * 65536),
-    to: keyedFormats[holds],
-  };
-}

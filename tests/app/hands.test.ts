@@ -1,15 +1,21 @@
 /** Contacts, edits, history, gradients: what the maker's hands do. Rules: app/web/SPEC.md. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { hexOf, turnedOf } from '../../app/web/compose/colour.ts';
-import { addStop, gradientCss, mostStops, moveStop, removeStop } from '../../app/web/compose/gradient.ts';
 import { makeOwn, rewrite } from '../../app/web/compose/own-pattern.ts';
-import { niceStep, tidy } from '../../app/web/compose/steps.ts';
 import { describeUniform } from '../../app/web/compose/uniform-dial.ts';
 import { clipAddress, clipAt } from '../../app/web/session/clip-at.ts';
 import { Contacts } from '../../app/web/session/contacts.ts';
 import { fileStem } from '../../app/web/session/file-name.ts';
 import { editWork, type Manner } from '../../app/web/session/hand.ts';
+import {
+  addStop,
+  gradientLevels,
+  mostStops,
+  moveStop,
+  removeStop,
+} from '../../app/web/tag/colour/gradient.ts';
+import { hexOf, oklchOf } from '../../app/web/tag/colour/oklch.ts';
+import { niceStep, tidy } from '../../app/web/tag/steps.ts';
 import { applyEdit } from '../../engine/edit/apply.ts';
 import type { Edit } from '../../engine/edit/edit.ts';
 import { nextSteps, redo, settle, startWork, undo, type Work } from '../../engine/edit/history.ts';
@@ -221,7 +227,10 @@ describe('gradients', () => {
       { at: 1, colour: '#6480ff' },
     ]);
     expect(more[index]).toEqual({ at: 0.5, colour: '#324080' });
-    expect(gradientCss(more)).toBe('linear-gradient(90deg, #000000 0%, #324080 50%, #6480ff 100%)');
+    const places = 257;
+    const plain = gradientLevels([more[0]!, more[2]!], places);
+    const stopped = gradientLevels(more, places);
+    expect(Math.max(...stopped.map((level, at) => Math.abs(level - plain[at]!)))).toBeLessThanOrEqual(1);
   });
 
   test('the last stop stays', () => {
@@ -236,24 +245,24 @@ describe('colours', () => {
     ['#ff0000', 0.628, 0.2577, 29.23],
     ['#00ff00', 0.8664, 0.2948, 142.5],
     ['#0000ff', 0.452, 0.3132, 264.05],
-  ])('%s has its published lightness, richness and hue', (hex, lightness, richness, hue) => {
-    const turned = turnedOf(hex);
+  ])('%s has its published lightness, chroma and hue', (hex, lightness, chroma, hue) => {
+    const turned = oklchOf(hex);
     expect(turned.lightness).toBeCloseTo(lightness, 3);
-    expect(turned.richness).toBeCloseTo(richness, 3);
+    expect(turned.chroma).toBeCloseTo(chroma, 3);
     expect(turned.hue).toBeCloseTo(hue, 1);
     expect(hexOf(turned)).toBe(hex);
   });
 
   test('a colour that no pixel can show keeps its lightness and hue', () => {
-    const asked = { lightness: 0.7, richness: 0.33, hue: 200 };
-    const got = turnedOf(hexOf(asked));
+    const asked = { lightness: 0.7, chroma: 0.33, hue: 200 };
+    const got = oklchOf(hexOf(asked));
     expect(got.lightness).toBeCloseTo(asked.lightness, 2);
     expect(Math.abs(got.hue - asked.hue)).toBeLessThan(2);
-    expect(got.richness).toBeLessThan(asked.richness);
+    expect(got.chroma).toBeLessThan(asked.chroma);
   });
 
   test('grey keeps the hue that the hand had', () => {
-    expect(turnedOf('#808080', 123).hue).toBe(123);
+    expect(oklchOf('#808080', 123).hue).toBe(123);
   });
 });
 

@@ -1,9 +1,9 @@
 /** The bench where looks are woven: the loom, the tag of the clip in hand, and its source if asked for. */
 import { useState } from 'react';
 import { SwatchDrawer } from '../swatches/SwatchDrawer.tsx';
+import { Tag } from '../tag/Tag.tsx';
 import { Loom } from './Loom.tsx';
 import { PatternPane } from './PatternPane.tsx';
-import { Tag } from './Tag.tsx';
 
 export function ComposeBench() {
   const [sourceOpen, setSourceOpen] = useState(false);

@@ -14,7 +14,7 @@ export interface KnownPattern {
 
 export function patternOf(
   clip: Pick<Clip, 'pattern'>,
-  piece: Piece,
+  piece: Pick<Piece, 'patterns'>,
   library: readonly LibraryPattern[],
 ): KnownPattern | null {
   const own = piece.patterns.find((pattern) => pattern.name === clip.pattern);

@@ -115,7 +115,7 @@ export function testKeeping(house: () => House): void {
     const controls = await page.evaluate(
       () =>
         document.querySelectorAll(
-          'button:not(:disabled, [tabindex="-1"]), select, input:not([type="file"]), [role="slider"][tabindex="0"]',
+          'button:not(:disabled, [tabindex="-1"]), summary, select, input:not([type="file"]), [role="slider"][tabindex="0"]',
         ).length,
     );
     const reached = new Set<string>();
