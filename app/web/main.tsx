@@ -21,6 +21,7 @@ import './styles/course.css';
 import './styles/place.css';
 import './styles/code.css';
 import './styles/small.css';
+import './styles/tag-small.css';
 
 const wantsStillness = window.matchMedia('(prefers-reduced-motion: reduce)').matches;
 const session = new Session(wantsStillness);

@@ -1,12 +1,14 @@
 /** A pattern of the piece's own, being written: what is typed plays as soon as it has no errors. */
 import { useEffect, useRef, useState } from 'react';
 import { type Diagnostic, hasErrors } from '../../../engine/diagnostic.ts';
+import { same } from '../../../engine/edit/same.ts';
 import { CodePane } from '../code/CodePane.tsx';
 import { patternLanguage } from '../code/glsl.ts';
 import { useSession } from '../session/context.ts';
 import { usePart } from '../session/store.ts';
 import { Findings } from '../shell/Findings.tsx';
 import { type Draft, rewrite, sameDraft } from './own-pattern.ts';
+import { PatternSettings } from './PatternSettings.tsx';
 import type { KnownPattern } from './pattern-of.ts';
 import { describeUniform } from './uniform-dial.ts';
 
@@ -23,8 +25,14 @@ export function OwnSource({ name, pattern }: { name: string; pattern: KnownPatte
 
   // Undo and redo bring another text; a text that was refused stays where it is being mended.
   if (!sameDraft(accepted.current, pattern)) {
+    const before = accepted.current;
     accepted.current = { source, parameters };
-    if (editFaults.length === 0) setDraft(accepted.current);
+    // Only what has changed: setting a range must not take away a line that is still being written.
+    if (editFaults.length === 0)
+      setDraft({
+        source: source === before.source ? draft.source : source,
+        parameters: same(parameters, before.parameters) ? draft.parameters : parameters,
+      });
   }
 
   useEffect(() => {
@@ -59,6 +67,7 @@ export function OwnSource({ name, pattern }: { name: string; pattern: KnownPatte
         onChange={(text) => setDraft({ ...draft, source: text })}
         faults={faults}
       />
+      <PatternSettings pattern={name} parameters={parameters} />
       <div className="proof">
         <div role="status">
           {all.length === 0 ? (

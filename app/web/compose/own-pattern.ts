@@ -28,6 +28,13 @@ export function makeOwn(piece: Piece, at: ClipPosition, { title, source, paramet
   ]);
 }
 
+type Numeric = Extract<ParameterDescription, { kind: 'number' | 'whole' }>;
+
+/** The default comes along where a range leaves it behind. */
+export function withBounds(parameter: Numeric): Numeric {
+  return { ...parameter, default: Math.min(parameter.max, Math.max(parameter.min, parameter.default)) };
+}
+
 /** Another text for a pattern; its descriptions come along where they have changed with it. */
 export function rewrite(pattern: string, before: Draft, { source, parameters }: Draft): Edit {
   const described = !same(before.parameters, parameters);

@@ -6,6 +6,7 @@ import type { LibraryPattern } from '../../../engine/pattern/library.ts';
 import type { ParameterDescription, Piece } from '../../../engine/piece/schema.ts';
 import { differenceOf } from '../worker/difference.ts';
 import type { LoftReply, LoftRequest, LookFigures } from '../worker/protocol.ts';
+import { ClipLink } from './clip-link.ts';
 import { Cloths } from './cloths.ts';
 import { Store } from './store.ts';
 import { SwatchLink } from './swatch-link.ts';
@@ -37,6 +38,7 @@ export class LoftLink {
   readonly sketch = new Store<SketchState>({ sketch: null, diagnostics: [], board: null, stale: true });
   readonly cloths: Cloths;
   readonly swatches: SwatchLink;
+  readonly clip: ClipLink;
 
   private readonly worker: Worker;
   private revision = 0;
@@ -58,6 +60,7 @@ export class LoftLink {
     this.worker.onmessage = ({ data }: MessageEvent<LoftReply>) => this.hear(data);
     this.cloths = new Cloths((request) => this.ask(request));
     this.swatches = new SwatchLink((request) => this.ask(request));
+    this.clip = new ClipLink((request) => this.ask(request));
   }
 
   /** @param edited the same piece, changed a little: what there is stays in view until it is worked out anew */
@@ -114,6 +117,7 @@ export class LoftLink {
       if (this.editTimer !== 0) return;
       if (this.cloths.brightness !== brightness) this.cloths.reweave(revision, brightness);
       this.ask({ kind: 'measure', revision, brightness });
+      this.clip.weigh(revision, brightness);
       this.swatches.weigh(brightness);
       if (board !== null) this.ask({ kind: 'sketch', revision, board });
     }, restMilliseconds);
@@ -136,6 +140,9 @@ export class LoftLink {
         return;
       case 'weighed':
         this.swatches.takeWeight(reply);
+        return;
+      case 'clip-weighed':
+        this.clip.take(reply);
         return;
       case 'proofread':
         this.readers.get(reply.reading)?.(reply.diagnostics);

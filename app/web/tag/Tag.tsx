@@ -6,6 +6,7 @@ import { useSession } from '../session/context.ts';
 import { usePart, useStore } from '../session/store.ts';
 import type { ClipPosition } from '../worker/protocol.ts';
 import { ClipContext, useClipPart, useHandOf } from './clip-in-hand.ts';
+import { Draws } from './Draws.tsx';
 import { LayingRows } from './LayingRows.tsx';
 import { MoreRows } from './MoreRows.tsx';
 import { time } from './measures.ts';
@@ -65,6 +66,7 @@ function ClipTag({ sourceOpen, onSource }: Props) {
         <LayingRows />
       </div>
       <MoreRows chance={readsSeed(pattern.source)} />
+      <Draws />
       <button type="button" className="quiet wide" aria-expanded={sourceOpen} onClick={onSource}>
         {sourceOpen ? 'Close the source' : 'Show the source'}
       </button>

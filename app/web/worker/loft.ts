@@ -9,16 +9,17 @@ import type { Piece } from '../../../engine/piece/schema.ts';
 import type { NamedLookPower } from '../../../engine/power/warnings.ts';
 import { changed } from './difference.ts';
 import { measure } from './measure.ts';
-import type { DrawSwatchRequest, LoftReply, LoftRequest, WeaveRequest } from './protocol.ts';
+import type { ClipPosition, DrawSwatchRequest, LoftReply, LoftRequest, WeaveRequest } from './protocol.ts';
 import { drawSwatch } from './sample-strip.ts';
 import { Slices } from './slices.ts';
 import { soloScore, weave } from './weave.ts';
 import { weigh } from './weigh.ts';
+import { weighClip } from './weigh-clip.ts';
 
 type Post = (reply: LoftReply, transfer?: ArrayBuffer[]) => void;
 
 /** What is worked on comes first; then the book that a hand has just opened, then what is read at leisure. */
-const priorities = { swatch: 15, measure: 50, weigh: 55, sketch: 60 };
+const priorities = { swatch: 15, clip: 45, measure: 50, weigh: 55, sketch: 60 };
 
 export class Loft {
   private revision = 0;
@@ -57,6 +58,7 @@ export class Loft {
       return;
     }
     if (request.kind === 'measure') this.measure(this.score, request.brightness);
+    else if (request.kind === 'weigh-clip') this.weighClip(this.score, request.clip, request.brightness);
     else if (request.kind === 'weigh') this.weigh(this.score, request.patterns, request.brightness);
     else this.sketch(this.score, request.board);
   }
@@ -111,6 +113,15 @@ export class Loft {
       }
     })();
     this.slices.add({ name: 'weigh', priority: priorities.weigh, work });
+  }
+
+  private weighClip(score: Score, clip: ClipPosition, brightness: number): void {
+    const { revision, post } = this;
+    const work = (function* () {
+      const weight = yield* weighClip(score, clip, brightness);
+      post({ kind: 'clip-weighed', revision, brightness, clip, weight });
+    })();
+    this.slices.add({ name: 'weigh clip', priority: priorities.clip, work });
   }
 
   private measure(score: Score, brightness: number): void {

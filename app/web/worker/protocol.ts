@@ -16,6 +16,7 @@ import type { LibraryPattern } from '../../../engine/pattern/library.ts';
 import type { ParameterDescription, PatternDefinition, Piece } from '../../../engine/piece/schema.ts';
 import type { Difference } from './difference.ts';
 import type { SwatchWeight } from './weigh.ts';
+import type { ClipWeight } from './weigh-clip.ts';
 
 /** Position of a clip in the piece: `looks[look].tracks[track].clips[clip]`. */
 export interface ClipPosition {
@@ -133,6 +134,12 @@ export type LoftRequest =
       /** Patterns as clips name them. */
       readonly patterns: readonly string[];
     }
+  | {
+      readonly kind: 'weigh-clip';
+      readonly revision: number;
+      readonly brightness: number;
+      readonly clip: ClipPosition;
+    }
   | { readonly kind: 'sketch'; readonly revision: number; readonly board: ChipName }
   | {
       readonly kind: 'proofread';
@@ -177,6 +184,13 @@ export type LoftReply =
       readonly brightness: number;
       readonly pattern: string;
       readonly weight: SwatchWeight | null;
+    }
+  | {
+      readonly kind: 'clip-weighed';
+      readonly revision: number;
+      readonly brightness: number;
+      readonly clip: ClipPosition;
+      readonly weight: ClipWeight | null;
     }
   | {
       readonly kind: 'sketched';

@@ -45,11 +45,20 @@ export function* weave(
 }
 
 /** The score with one clip left, laid plainly on black: what that clip alone paints. */
-export function soloScore(score: Score, { look, track, clip }: ClipPosition): Score {
+export function soloScore(score: Score, at: ClipPosition): Score {
+  return onlyClip(score, at, laidPlainly);
+}
+
+/** The score with one clip left, as it is or changed. */
+export function onlyClip(
+  score: Score,
+  { look, track, clip }: ClipPosition,
+  change = (it: ScoredClip) => it,
+): Score {
   const isIt = (other: ScoredClip) => other.track === track && other.clip === clip;
   const looks = score.looks.map((other, index) => ({
     ...other,
-    clips: index === look ? other.clips.filter(isIt).map(laidPlainly) : [],
+    clips: index === look ? other.clips.filter(isIt).map(change) : [],
   }));
   return { ...score, looks };
 }

@@ -1,5 +1,5 @@
 /** The way of a parameter through the time of its clip: drawn, and changed key by key. */
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Course } from '../../../../engine/edit/courses/course.ts';
 import { useSession } from '../../session/context.ts';
 import { usePart, useStore } from '../../session/store.ts';
@@ -23,12 +23,22 @@ export function CourseEditor({ parameter, course }: Props) {
   const look = usePart(session.bench, ({ open }) => open?.piece.looks[hand.at.look]);
   const chosen = Math.min(useStore(hand.key), course.length - 1);
   const keys = useKeyHand(parameter);
-  useEffect(() => root.current?.scrollIntoView({ block: 'nearest' }), []);
+  const [large, setLarge] = useState(false);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: whenever there is more of it to be seen
+  useEffect(() => root.current?.closest('.keyed')?.scrollIntoView({ block: 'nearest' }), [large]);
   if (look === undefined) return null;
   const key = course[chosen]!;
   return (
-    <div className="course" ref={root}>
+    <div className="course" data-large={large} ref={root}>
       <div className="course-tools">
+        <button
+          type="button"
+          className="quiet small larger"
+          aria-pressed={large}
+          onClick={() => setLarge(!large)}
+        >
+          Larger
+        </button>
         <button type="button" className="quiet small" onClick={() => keys.addAtPlayhead()}>
           Add a key here
         </button>
