@@ -11,10 +11,11 @@ import { SideSwitch } from './SideSwitch.tsx';
 import { hintOf } from './tools/tools.ts';
 
 /** Small drawings of what each kind is. */
-const pictures: Readonly<Record<LaidKind, string>> = {
+const pictures: Readonly<Record<LaidKind | 'dot', string>> = {
   strip: 'M3 14h0M8 14h0M13 14h0M18 14h0M23 14h0',
   ring: 'M13 5h0M19.400 7.600h0M22 14h0M19.400 20.400h0M13 23h0M6.600 20.400h0M4 14h0M6.600 7.600h0',
   arc: 'M3 19h0M5.500 12.500h0M13 9h0M20.500 12.500h0M23 19h0',
+  dot: 'M5 20h0M10 9h0M16 17h0M22 6h0',
   grid: 'M5 6h0M13 6h0M21 6h0M5 14h0M13 14h0M21 14h0M5 22h0M13 22h0M21 22h0',
 };
 
@@ -40,19 +41,24 @@ export function AddBar({ piece }: { piece: Piece }) {
       <span className="add-word">Lay down</span>
       <div className="adders">
         {laidKinds.map((kind) => (
-          <button
+          <Adder
             key={kind}
-            type="button"
-            className="adder"
-            aria-pressed={byHand ? tool.kind === 'lay' && tool.shape === kind : undefined}
+            picture={pictures[kind]}
+            title={layKinds[kind].title}
+            pressed={byHand ? tool.kind === 'lay' && tool.shape === kind : undefined}
             onClick={() => add(kind)}
-          >
-            <svg viewBox="0 0 26 28" aria-hidden="true">
-              <path d={pictures[kind]} />
-            </svg>
-            {layKinds[kind].title}
-          </button>
+          />
         ))}
+        <Adder
+          picture={pictures.dot}
+          title="Single pixels"
+          pressed={tool.kind === 'dot'}
+          onClick={() => {
+            session.desk.side.set('flat');
+            if (tool.kind === 'dot') hand.putAway();
+            else hand.take({ kind: 'dot' });
+          }}
+        />
       </div>
       <label className="hand-switch">
         <input
@@ -76,9 +82,33 @@ export function AddBar({ piece }: { piece: Piece }) {
         snap
       </label>
       <SideSwitch />
-      <p className="hint" aria-live="polite">
-        {hintOf(tool)}
-      </p>
+      <div className="hint">
+        <p aria-live="polite">{hintOf(tool)}</p>
+        {tool.kind !== 'pick' && (
+          <button type="button" className="quiet small" onClick={() => hand.putAway()}>
+            Done
+          </button>
+        )}
+      </div>
     </div>
+  );
+}
+
+interface AdderProps {
+  readonly picture: string;
+  readonly title: string;
+  /** Undefined for a button that does its work at once. */
+  readonly pressed: boolean | undefined;
+  readonly onClick: () => void;
+}
+
+function Adder({ picture, title, pressed, onClick }: AdderProps) {
+  return (
+    <button type="button" className="adder" aria-pressed={pressed} onClick={onClick}>
+      <svg viewBox="0 0 26 28" aria-hidden="true">
+        <path d={picture} />
+      </svg>
+      {title}
+    </button>
   );
 }

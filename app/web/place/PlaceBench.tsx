@@ -16,7 +16,14 @@ export function PlaceBench() {
   if (piece === undefined) return <section className="place" aria-label="Place" />;
   return (
     <HandContext value={hand}>
-      <section className="place" aria-label="Place" data-side={side}>
+      <section
+        className="place"
+        aria-label="Place"
+        data-side={side}
+        onKeyDown={({ key }) => {
+          if (key === 'Escape') hand.putAway();
+        }}
+      >
         <AddBar piece={piece} />
         <div className="tables">
           {sides.map((each) => (

@@ -14,6 +14,8 @@ import type { Box } from './surface/box.ts';
 export type Tool =
   | { readonly kind: 'pick' }
   | { readonly kind: 'lay'; readonly shape: LaidKind }
+  /** Pixels one by one. */
+  | { readonly kind: 'dot' }
   /** Into a zone, or to make one. */
   | { readonly kind: 'lasso'; readonly into: string | null }
   | { readonly kind: 'mend'; readonly run: string; readonly to: 'hidden' | 'removed' }

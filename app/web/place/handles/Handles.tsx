@@ -93,7 +93,9 @@ function HandlesOf({ runs }: { runs: readonly Run[] }) {
       <rect className="held-frame" {...frame} rx={6} />
       <path className="stem" d={`M${knob.x} ${frame.y}V${knob.y}`} />
       <Knob at={knob} title="Turn" onDown={turn} />
-      {scales && <Knob at={corner} title="Scale: pixels move apart or together" onDown={scale} square />}
+      {scales && (
+        <Knob at={corner} title="Scale: pixels move apart or together" onDown={scale} look="square" />
+      )}
       {grips.map((grip) => (
         <Knob
           key={grip.name}
@@ -114,7 +116,7 @@ function HandlesOf({ runs }: { runs: readonly Run[] }) {
               },
             })
           }
-          square
+          look={grip.name.startsWith('pixel') ? 'pixel' : 'square'}
         />
       ))}
     </g>
@@ -125,19 +127,19 @@ interface KnobProps {
   readonly at: Point;
   readonly title: string;
   readonly onDown: (event: PointerEvent<SVGGElement>) => void;
-  readonly square?: boolean;
+  readonly look?: 'round' | 'square' | 'pixel';
 }
 
 /** Drawn small, grabbed large. For keys there are other ways: see the help under the table. */
-function Knob({ at, title, onDown, square = false }: KnobProps) {
+function Knob({ at, title, onDown, look = 'round' }: KnobProps) {
   return (
     <g className="knob" transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`} onPointerDown={onDown}>
       <title>{title}</title>
-      <circle className="knob-reach" r={16} />
-      {square ? (
+      <circle className="knob-reach" r={look === 'pixel' ? 9 : 16} />
+      {look === 'square' ? (
         <rect x={-5.5} y={-5.5} width={11} height={11} rx={2} />
       ) : (
-        <circle className="knob-dot" r={6} />
+        <circle className="knob-dot" r={look === 'pixel' ? 4 : 6} />
       )}
     </g>
   );

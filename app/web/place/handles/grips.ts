@@ -18,7 +18,7 @@ import type { Piece, Run, Shape } from '../../../../engine/piece/schema.ts';
 import { placesOf, shapeOn } from '../surface/places.ts';
 
 export interface Grip {
-  readonly name: 'end' | 'rim';
+  readonly name: 'end' | 'rim' | `pixel ${number}`;
   readonly at: Point;
   /** For those who look closer: what it does. */
   readonly title: string;
@@ -40,7 +40,7 @@ export function gripsOf(run: Run, side: Side): Grip[] {
   return byShape(grips, shape).map(({ name, at, title, flat, worn }) => ({
     name,
     at,
-    title: side === 'flat' ? title : 'Pull to spread or gather the pixels',
+    title: side === 'flat' || name.startsWith('pixel') ? title : 'Pull to spread or gather the pixels',
     pull: (piece, to, free) =>
       side === 'flat' ? flat(run.name, piece, to, free) : reshaped(run.name, worn(to, free)),
   }));
@@ -49,6 +49,8 @@ export function gripsOf(run: Run, side: Side): Grip[] {
 const turnStep = 15;
 const degreesPerRadian = 180 / Math.PI;
 const leastPitch = 0.5;
+/** More of them would hide the run. */
+const mostPixelGrips = 80;
 
 const grips: ByShape<[], readonly ShapeGrip[]> = {
   straight(shape) {
@@ -161,7 +163,21 @@ const grips: ByShape<[], readonly ShapeGrip[]> = {
     ];
   },
 
-  points: () => [],
+  points(shape) {
+    const { points } = shape;
+    if (points.length > mostPixelGrips) return [];
+    const moved = (i: number, to: Point): Shape => ({
+      ...shape,
+      points: points.map((point, other) => (other === i ? [to.x, to.y] : point)),
+    });
+    return points.map(([x, y], i) => ({
+      name: `pixel ${i}`,
+      at: { x, y },
+      title: `Pixel ${i} of the run: drag it to another place`,
+      flat: (run, _, to) => found({ kind: 'set-run', run, set: { flat: moved(i, to) } }),
+      worn: (to) => moved(i, to),
+    }));
+  },
 };
 
 /** So many steps over a length; none where there is but one pixel. */

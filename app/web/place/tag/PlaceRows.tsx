@@ -4,6 +4,7 @@ import { useSession } from '../../session/context.ts';
 import { useStore } from '../../session/store.ts';
 import { shapeOn } from '../surface/places.ts';
 import { NumberRow } from './NumberRow.tsx';
+import { PixelRows } from './PixelRows.tsx';
 import { fieldsOf } from './shape-fields.ts';
 
 export function PlaceRows({ run }: { run: Run }) {
@@ -28,7 +29,7 @@ export function PlaceRows({ run }: { run: Run }) {
           onRest={() => session.endDrag()}
         />
       ))}
-      {shape.kind === 'points' && <p className="whisper">Single pixels lie where they were put.</p>}
+      {shape.kind === 'points' && <PixelRows run={name} shape={shape} />}
       {shape.kind === 'ring' && (
         <label className="switch-row">
           <span>Clockwise</span>

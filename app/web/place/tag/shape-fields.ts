@@ -94,7 +94,7 @@ const fields: ByShape<[], readonly ShapeField[]> = {
     angle('Direction', shape.directionDegrees, (directionDegrees) => ({ ...shape, directionDegrees })),
   ],
 
-  // Moved by hand: a list of numbers would help nobody.
+  // Each pixel has its own numbers: see `PixelRows`.
   points: () => [],
 };
 

@@ -6,6 +6,7 @@ import type { Tool, ToolKind, ToolOf } from '../hand.ts';
 import { layKinds } from '../lay/kinds.ts';
 import { MendLayer } from '../pixels/MendLayer.tsx';
 import { LassoLayer } from '../zones/LassoLayer.tsx';
+import { DotLayer } from './DotLayer.tsx';
 import { LayLayer } from './LayLayer.tsx';
 
 interface ToolDescription<Kind extends ToolKind> {
@@ -17,6 +18,7 @@ interface ToolDescription<Kind extends ToolKind> {
 export const tools: { readonly [Kind in ToolKind]: ToolDescription<Kind> } = {
   pick: { hint: () => '' },
   lay: { hint: ({ shape }) => layKinds[shape].byHand, Layer: LayLayer },
+  dot: { hint: () => 'Tap where each pixel goes, in the order of the data.', Layer: DotLayer },
   lasso: { hint: () => 'Draw a line around pixels.', Layer: LassoLayer },
   mend: {
     hint: ({ to }) =>
