@@ -6,7 +6,7 @@ import { usePart, useStore } from '../session/store.ts';
 import { percent } from '../session/words.ts';
 import { usePictureTarget } from '../swatches/use-picture-target.ts';
 import { PieceButton } from './PieceButton.tsx';
-import type { Scene } from './scene.ts';
+import { Scene } from './scene.ts';
 
 export function PicturePane() {
   const session = useSession();
@@ -50,20 +50,15 @@ function PictureCanvas() {
   usePictureTarget(box);
 
   useEffect(() => {
-    let made: Scene | null = null;
-    let gone = false;
-    import('./scene.ts')
-      .then(({ Scene }) => Scene.create(canvas.current!))
-      .then((created) => {
-        made = created;
-        if (gone) created.destroy();
-        else setScene(created);
-      })
-      .catch(() => setFault(true));
-    return () => {
-      gone = true;
-      made?.destroy();
-    };
+    let made: Scene;
+    try {
+      made = new Scene(canvas.current!);
+    } catch {
+      setFault(true);
+      return;
+    }
+    setScene(made);
+    return () => made.destroy();
   }, []);
 
   useEffect(() => {

@@ -1,167 +1,119 @@
-/** The picture: every pixel of the piece as a soft light on a dark bench, drawn by PixiJS. */
-import 'pixi.js/unsafe-eval';
-import {
-  autoDetectRenderer,
-  Container,
-  Particle,
-  ParticleContainer,
-  type Renderer,
-  Texture,
-  type TextureSource,
-} from 'pixi.js';
+/** The picture: every pixel of the piece as a soft light on a dark bench. */
 import type { PieceView, ShownFrame } from '../worker/protocol.ts';
+import type { LayerName } from './falloff.ts';
 import { fitPlaces } from './fit.ts';
+import { GlowPainter, type Layer } from './glow-painter.ts';
 import { screenColour } from './light.ts';
 
-/** Pixels across of the soft textures; larger glows are stretched, which nobody sees. */
-const textureSize = 128;
-
-/** Sizes in pitches of the strip, strengths as alpha. Chosen by eye on the samples. */
-const layers = {
+/** Sizes in pitches of the strip and in CSS pixels, strengths as shares. Chosen by eye on the samples. */
+const looks: Record<LayerName, { across: number; least: number; most: number; strength: number }> = {
   /** The dark part itself, so that the shape of the piece shows when it is unlit. */
-  body: { across: 0.34, least: 2.5, most: 9, alpha: 1 },
-  halo: { across: 8, least: 48, most: 260, alpha: 0.42 },
-  core: { across: 1.8, least: 11, most: 54, alpha: 1 },
-} as const;
-type LayerName = keyof typeof layers;
+  body: { across: 0.34, least: 2.5, most: 9, strength: 1 },
+  halo: { across: 8, least: 48, most: 260, strength: 0.42 },
+  core: { across: 1.8, least: 11, most: 54, strength: 1 },
+};
 
-const unlitTint = 0x1e1a15;
+const unlit = [30, 26, 21] as const;
+/** What is left of a part that is wired but never lit. */
+const hiddenShare = 0.4;
+/** More dots a CSS pixel than this nobody sees in a glow. */
+const mostDots = 2;
 
 export class Scene {
-  private readonly stage = new Container();
-  private lights: Record<LayerName, Particle[]> = { body: [], halo: [], core: [] };
+  private painter: GlowPainter | null = null;
   private view: PieceView | null = null;
+  /** Red, green, blue and an unused byte of each pixel on the screen. */
+  private lights = new Uint8Array(0);
+  private layers: Record<LayerName, Layer> | null = null;
   private width = 1;
   private height = 1;
+  private request = 0;
 
-  private constructor(
-    private readonly renderer: Renderer,
-    private readonly containers: Record<LayerName, ParticleContainer>,
-    private readonly textures: Record<LayerName, Texture<TextureSource>>,
-  ) {
-    this.stage.addChild(containers.body, containers.halo, containers.core);
+  /** @throws if this browser cannot draw it */
+  constructor(private readonly canvas: HTMLCanvasElement) {
+    // Black, and added to the bench behind it by the style sheet: light only ever adds.
+    const gl = canvas.getContext('webgl2', { alpha: false, antialias: false, depth: false });
+    if (gl === null) throw new Error('This browser has no WebGL 2.');
+    this.painter = new GlowPainter(gl);
+    canvas.addEventListener('webglcontextlost', this.lose);
+    canvas.addEventListener('webglcontextrestored', this.restore);
   }
 
-  static async create(canvas: HTMLCanvasElement): Promise<Scene> {
-    const renderer = await autoDetectRenderer({
-      canvas,
-      preference: 'webgl',
-      // Black, and added to the bench behind it by the style sheet: light only ever adds.
-      background: 0x000000,
-      antialias: false,
-      autoDensity: true,
-      resolution: Math.min(2, window.devicePixelRatio),
-    });
-    const textures = { body: disc(), halo: halo(), core: core() };
-    const container = (additive: boolean) =>
-      new ParticleContainer({
-        dynamicProperties: { color: true, position: false, rotation: false, uvs: false, vertex: false },
-        blendMode: additive ? 'add' : 'normal',
-      });
-    return new Scene(
-      renderer,
-      { body: container(false), halo: container(true), core: container(true) },
-      textures,
-    );
-  }
-
+  /** @param width and height in CSS pixels */
   resize(width: number, height: number): void {
     this.width = Math.max(1, width);
     this.height = Math.max(1, height);
-    this.renderer.resize(this.width, this.height);
+    const dots = Math.min(mostDots, window.devicePixelRatio);
+    this.canvas.width = Math.round(this.width * dots);
+    this.canvas.height = Math.round(this.height * dots);
+    this.painter?.resize();
     this.place();
   }
 
   /** Another piece, or the same one with its pixels elsewhere. */
   show(view: PieceView): void {
     this.view = view;
+    if (this.lights.length !== view.hidden.length * 4) this.lights = new Uint8Array(view.hidden.length * 4);
     this.place();
   }
 
   light({ drive }: Pick<ShownFrame, 'drive'>): void {
     const { view, lights } = this;
     if (view === null || drive.length !== view.hidden.length * view.channels) return;
-    for (let i = 0; i < view.hidden.length; i++) {
-      const tint = screenColour(drive, i, view.order);
-      lights.halo[i]!.tint = tint;
-      lights.core[i]!.tint = tint;
+    for (let i = 0, at = 0; i < view.hidden.length; i++, at += 4) {
+      const colour = screenColour(drive, i, view.order);
+      lights[at] = colour >> 16;
+      lights[at + 1] = (colour >> 8) & 255;
+      lights[at + 2] = colour & 255;
     }
     this.draw();
   }
 
+  /** With the next frame of the browser, however often it is asked for until then. */
   draw(): void {
-    this.renderer.render(this.stage);
+    this.request ||= requestAnimationFrame(() => {
+      this.request = 0;
+      const { painter, layers, lights, width, height } = this;
+      if (layers !== null) painter?.draw(lights, layers, [width, height]);
+    });
   }
 
   destroy(): void {
-    this.stage.destroy({ children: true });
-    for (const texture of Object.values(this.textures)) texture.destroy(true);
-    this.renderer.destroy();
+    cancelAnimationFrame(this.request);
+    this.canvas.removeEventListener('webglcontextlost', this.lose);
+    this.canvas.removeEventListener('webglcontextrestored', this.restore);
+    this.painter = null;
   }
 
   private place(): void {
-    const { view } = this;
+    const { view, painter } = this;
     if (view === null) return;
     const { spots, pitch } = fitPlaces(view.places, this.width, this.height);
-    for (const name of Object.keys(layers) as LayerName[]) {
-      const { across, least, most, alpha } = layers[name];
-      const size = Math.min(most, Math.max(least, across * pitch)) / textureSize;
-      const before = this.lights[name];
-      this.lights[name] = Array.from(view.hidden, (hidden, i) => {
-        const tint = name === 'body' ? unlitTint : (before[i]?.tint ?? 0);
-        return new Particle({
-          texture: this.textures[name],
-          x: spots[2 * i]!,
-          y: spots[2 * i + 1]!,
-          anchorX: 0.5,
-          anchorY: 0.5,
-          scaleX: size,
-          scaleY: size,
-          alpha: hidden === 1 && name === 'body' ? 0.4 : alpha,
-          tint,
-        });
-      });
-      const container = this.containers[name];
-      container.particleChildren = this.lights[name];
-      container.update();
-    }
+    const layer = (name: LayerName): Layer => {
+      const { across, least, most, strength } = looks[name];
+      return { radius: Math.min(most, Math.max(least, across * pitch)) / 2, strength };
+    };
+    this.layers = { body: layer('body'), halo: layer('halo'), core: layer('core') };
+    painter?.place({ places: spots, bodies: bodiesOf(view) });
     this.draw();
   }
+
+  /** The browser may take the graphics card away, and gives it back empty. */
+  private readonly lose = (event: Event) => {
+    event.preventDefault();
+    this.painter = null;
+  };
+
+  private readonly restore = () => {
+    this.painter = new GlowPainter(this.canvas.getContext('webgl2')!);
+    this.painter.resize();
+    this.place();
+  };
 }
 
-/** A hard little disc: the part on its strip. */
-function disc(): Texture<TextureSource> {
-  return painted([
-    [0, 1],
-    [0.86, 1],
-    [1, 0],
-  ]);
-}
-
-/** Light scattered in fabric and in the eye: bright near the source, with a long tail. */
-function halo(): Texture<TextureSource> {
-  return painted(falloff((r) => (1 - r) ** 2 / (1 + 14 * r * r)));
-}
-
-/** The lit die and its immediate bloom. */
-function core(): Texture<TextureSource> {
-  return painted(falloff((r) => Math.exp(-6 * r * r) * (1 - r)));
-}
-
-function falloff(light: (radius: number) => number): [number, number][] {
-  return Array.from({ length: 17 }, (_, i) => [i / 16, light(i / 16)]);
-}
-
-/** @param stops radius 0..1 and alpha 0..1 */
-function painted(stops: readonly (readonly [number, number])[]): Texture<TextureSource> {
-  const canvas = document.createElement('canvas');
-  canvas.width = textureSize;
-  canvas.height = textureSize;
-  const half = textureSize / 2;
-  const context = canvas.getContext('2d')!;
-  const gradient = context.createRadialGradient(half, half, 0, half, half, half);
-  for (const [radius, alpha] of stops) gradient.addColorStop(radius, `rgba(255,255,255,${alpha})`);
-  context.fillStyle = gradient;
-  context.fillRect(0, 0, textureSize, textureSize);
-  return Texture.from(canvas);
+function bodiesOf({ hidden }: PieceView): Uint8Array {
+  return Uint8Array.from({ length: hidden.length * 4 }, (_, at) => {
+    const share = hidden[at >> 2] === 1 ? hiddenShare : 1;
+    return (unlit[at & 3] ?? 0) * share;
+  });
 }

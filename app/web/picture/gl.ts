@@ -1,0 +1,85 @@
+/** The little of WebGL 2 that the picture needs. */
+
+/** Corners of a square come from their number alone; one instance a pixel of the piece. */
+const glowVertex = `#version 300 es
+layout(location = 0) in vec2 spot;
+layout(location = 1) in vec4 light;
+uniform vec2 size;
+uniform float radius;
+uniform float strength;
+out vec2 at;
+flat out vec3 tint;
+void main() {
+  vec2 corner = vec2(gl_VertexID & 1, gl_VertexID >> 1) * 2.0 - 1.0;
+  at = corner * 0.5 + 0.5;
+  tint = light.rgb * strength;
+  vec2 place = (spot + corner * radius) / size * 2.0 - 1.0;
+  // What is dark costs nothing: its square lies outside.
+  gl_Position = light.rgb == vec3(0.0) ? vec4(2.0, 2.0, 2.0, 1.0) : vec4(place.x, -place.y, 0.0, 1.0);
+}`;
+
+const glowFragment = `#version 300 es
+precision mediump float;
+uniform sampler2D falloff;
+in vec2 at;
+flat in vec3 tint;
+out vec4 colour;
+void main() {
+  colour = vec4(tint * texture(falloff, at).r, 1.0);
+}`;
+
+/** One triangle over everything. */
+const overVertex = `#version 300 es
+out vec2 at;
+void main() {
+  at = vec2(gl_VertexID & 1, gl_VertexID >> 1) * 2.0;
+  gl_Position = vec4(at * 2.0 - 1.0, 0.0, 1.0);
+}`;
+
+const overFragment = `#version 300 es
+precision mediump float;
+uniform sampler2D image;
+in vec2 at;
+out vec4 colour;
+void main() {
+  colour = texture(image, at);
+}`;
+
+export const programs = {
+  glow: [glowVertex, glowFragment],
+  over: [overVertex, overFragment],
+} as const;
+
+/** @throws with the browser's words if it cannot compile them */
+export function linkProgram(
+  gl: WebGL2RenderingContext,
+  [vertex, fragment]: readonly [string, string],
+): WebGLProgram {
+  const program = gl.createProgram();
+  for (const [kind, source] of [
+    [gl.VERTEX_SHADER, vertex],
+    [gl.FRAGMENT_SHADER, fragment],
+  ] as const) {
+    const shader = gl.createShader(kind)!;
+    gl.shaderSource(shader, source);
+    gl.compileShader(shader);
+    gl.attachShader(program, shader);
+  }
+  gl.linkProgram(program);
+  // A lost context links nothing and has nothing to say; it is drawn anew when it comes back.
+  if (!gl.getProgramParameter(program, gl.LINK_STATUS) && !gl.isContextLost()) {
+    throw new Error(gl.getProgramInfoLog(program) ?? 'The shaders do not link.');
+  }
+  return program;
+}
+
+/** A texture that is read between its dots, and ends at its edges. */
+export function softTexture(gl: WebGL2RenderingContext): WebGLTexture {
+  const texture = gl.createTexture();
+  gl.bindTexture(gl.TEXTURE_2D, texture);
+  gl.texParameteri(gl.TEXTURE_2D, gl.TEXTURE_MIN_FILTER, gl.LINEAR);
+  gl.texParameteri(gl.TEXTURE_2D, gl.TEXTURE_MAG_FILTER, gl.LINEAR);
+  gl.texParameteri(gl.TEXTURE_2D, gl.TEXTURE_WRAP_S, gl.CLAMP_TO_EDGE);
+  gl.texParameteri(gl.TEXTURE_2D, gl.TEXTURE_WRAP_T, gl.CLAMP_TO_EDGE);
+  return texture;
+}
