@@ -22,7 +22,7 @@ const usualPorts = [4170, 4171, 4172, 4173, 0];
  * the code that our compiler printed, and nothing else on the page may do so.
  */
 function policyOf(name) {
-  const evaluates = /^(stage|loft)-worker-/.test(name);
+  const evaluates = /^thread-/.test(name);
   const scripts = evaluates ? "'self' 'unsafe-eval'" : "'self'";
   return `default-src 'none'; script-src ${scripts}; connect-src 'self'`;
 }

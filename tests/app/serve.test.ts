@@ -11,7 +11,7 @@ const folder = mkdtempSync(join(tmpdir(), 'weftlight-serve-'));
 mkdirSync(join(folder, 'dist/assets'), { recursive: true });
 writeFileSync(join(folder, 'dist/index.html'), '<!doctype html>a page');
 writeFileSync(join(folder, 'dist/assets/index-abc.js'), '1');
-writeFileSync(join(folder, 'dist/assets/stage-worker-abc.js'), '2');
+writeFileSync(join(folder, 'dist/assets/thread-abc.js'), '2');
 writeFileSync(join(folder, 'secret.txt'), 'not yours');
 const address = await servePage(join(folder, 'dist'), 0);
 
@@ -51,7 +51,7 @@ test('W15 nothing outside of the folder is served', async () => {
 test('W10 only the two workers may evaluate, by their own policy', async () => {
   const policy = async (file: string) =>
     (await fetch(`${address}assets/${file}`)).headers.get('content-security-policy');
-  expect(await policy('stage-worker-abc.js')).toContain("'unsafe-eval'");
+  expect(await policy('thread-abc.js')).toContain("'unsafe-eval'");
   expect(await policy('index-abc.js')).toBe("default-src 'none'; script-src 'self'; connect-src 'self'");
 });
 

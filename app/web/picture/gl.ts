@@ -6,26 +6,28 @@ layout(location = 0) in vec2 spot;
 layout(location = 1) in vec4 light;
 uniform vec2 size;
 uniform float radius;
+uniform float reach;
 uniform float strength;
 out vec2 at;
 flat out vec3 tint;
 void main() {
   vec2 corner = vec2(gl_VertexID & 1, gl_VertexID >> 1) * 2.0 - 1.0;
-  at = corner * 0.5 + 0.5;
+  at = corner * reach;
   tint = light.rgb * strength;
-  vec2 place = (spot + corner * radius) / size * 2.0 - 1.0;
+  vec2 place = (spot + at * radius) / size * 2.0 - 1.0;
   // What is dark costs nothing: its square lies outside.
   gl_Position = light.rgb == vec3(0.0) ? vec4(2.0, 2.0, 2.0, 1.0) : vec4(place.x, -place.y, 0.0, 1.0);
 }`;
 
-const glowFragment = `#version 300 es
+/** @param fading light at a distance from the middle, from `near`: 1 there, 0 at the edge */
+const glowFragment = (fading: string) => `#version 300 es
 precision mediump float;
-uniform sampler2D falloff;
 in vec2 at;
 flat in vec3 tint;
 out vec4 colour;
 void main() {
-  colour = vec4(tint * texture(falloff, at).r, 1.0);
+  float near = max(0.0, 1.0 - dot(at, at));
+  colour = vec4(tint * (${fading}), 1.0);
 }`;
 
 /** One triangle over everything. */
@@ -45,8 +47,18 @@ void main() {
   colour = texture(image, at);
 }`;
 
+/**
+ * Vertex and fragment shaders. How light fades was chosen by eye on the samples, in terms that cost little
+ * where a processor stands in for the graphics card: no roots, no powers, no textures.
+ */
 export const programs = {
-  glow: [glowVertex, glowFragment],
+  /** A hard little disc: the part on its strip. */
+  body: [glowVertex, glowFragment('min(1.0, near * 4.0)')],
+  /** Light scattered in fabric and in the eye: bright near the source, with a long tail. */
+  halo: [glowVertex, glowFragment('near * near / (37.0 - 36.0 * near)')],
+  /** The lit die and its immediate bloom. */
+  core: [glowVertex, glowFragment('near * near * near * near * near * near * near * near')],
+  /** The halos, drawn small, as the ground for the rest. */
   over: [overVertex, overFragment],
 } as const;
 

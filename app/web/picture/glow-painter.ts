@@ -1,11 +1,19 @@
 /** Draws glowing spots with WebGL 2. What it holds on the graphics card can be made again at any time. */
-import { falloffImage, falloffs, type LayerName } from './falloff.ts';
 import { linkProgram, programs, softTexture } from './gl.ts';
 
-/** Dots across of the images of the falloffs; they are stretched, which nobody sees. */
-const falloffAcross = 64;
 /** Halos are so soft that one dot stands for this many, each way: on a weak computer they cost the most. */
 const haloCoarseness = 4;
+
+export type LayerName = 'body' | 'halo' | 'core';
+
+/** Of one kind of light around every spot. */
+export interface Layer {
+  /** Where it has faded away, in CSS pixels. */
+  readonly radius: number;
+  readonly strength: number;
+  /** Share of the radius behind which it is too faint for a screen to show. */
+  readonly reach: number;
+}
 
 export interface Spots {
   /** x and y (down) of each, in CSS pixels. */
@@ -14,16 +22,18 @@ export interface Spots {
   readonly bodies: Uint8Array;
 }
 
-/** Of one kind of light around every spot. */
-export interface Layer {
-  readonly radius: number;
-  readonly strength: number;
+/** A program, and where its uniforms are. */
+interface Glow {
+  readonly program: WebGLProgram;
+  readonly size: WebGLUniformLocation | null;
+  readonly radius: WebGLUniformLocation | null;
+  readonly reach: WebGLUniformLocation | null;
+  readonly strength: WebGLUniformLocation | null;
 }
 
 export class GlowPainter {
-  private readonly glow: WebGLProgram;
+  private readonly glows: Record<LayerName, Glow>;
   private readonly over: WebGLProgram;
-  private readonly falloffs: Record<LayerName, WebGLTexture>;
   private readonly places: WebGLBuffer;
   private readonly bodies: WebGLBuffer;
   private readonly lights: WebGLBuffer;
@@ -35,9 +45,8 @@ export class GlowPainter {
 
   /** @throws if the browser cannot compile the shaders */
   constructor(private readonly gl: WebGL2RenderingContext) {
-    this.glow = linkProgram(gl, programs.glow);
+    this.glows = { body: this.glow('body'), halo: this.glow('halo'), core: this.glow('core') };
     this.over = linkProgram(gl, programs.over);
-    this.falloffs = { body: this.falloff('body'), halo: this.falloff('halo'), core: this.falloff('core') };
     this.places = gl.createBuffer();
     this.bodies = gl.createBuffer();
     this.lights = gl.createBuffer();
@@ -47,7 +56,7 @@ export class GlowPainter {
     this.haloTarget = gl.createFramebuffer();
     gl.bindFramebuffer(gl.FRAMEBUFFER, this.haloTarget);
     gl.framebufferTexture2D(gl.FRAMEBUFFER, gl.COLOR_ATTACHMENT0, gl.TEXTURE_2D, this.haloImage, 0);
-    gl.enable(gl.BLEND);
+    gl.blendFunc(gl.ONE, gl.ONE);
     gl.clearColor(0, 0, 0, 1);
   }
 
@@ -76,21 +85,42 @@ export class GlowPainter {
     const { gl } = this;
     gl.bindBuffer(gl.ARRAY_BUFFER, this.lights);
     gl.bufferData(gl.ARRAY_BUFFER, lights, gl.DYNAMIC_DRAW);
-    this.by(this.glow);
-    gl.uniform2f(gl.getUniformLocation(this.glow, 'size'), ...across);
+    const drawLayer = (name: LayerName, spots: WebGLVertexArrayObject) => {
+      const { program, size, radius, reach, strength } = this.glows[name];
+      this.by(program);
+      gl.uniform2f(size, ...across);
+      gl.uniform1f(radius, layers[name].radius);
+      gl.uniform1f(reach, layers[name].reach);
+      gl.uniform1f(strength, layers[name].strength);
+      gl.bindVertexArray(spots);
+      gl.drawArraysInstanced(gl.TRIANGLE_STRIP, 0, 4, this.count);
+      gl.bindVertexArray(null);
+    };
 
-    gl.blendFunc(gl.ONE, gl.ONE);
     this.into(this.haloTarget, this.haloSize());
-    this.drawLayer('halo', layers.halo, this.ofLights);
+    gl.clear(gl.COLOR_BUFFER_BIT);
+    gl.enable(gl.BLEND);
+    drawLayer('halo', this.ofLights);
 
     this.into(null, gl.canvas);
-    gl.blendEquation(gl.MAX);
-    this.drawLayer('body', layers.body, this.ofBodies);
-    gl.blendEquation(gl.FUNC_ADD);
-    this.drawLayer('core', layers.core, this.ofLights);
+    gl.disable(gl.BLEND);
     this.by(this.over);
-    gl.bindTexture(gl.TEXTURE_2D, this.haloImage);
     gl.drawArrays(gl.TRIANGLES, 0, 3);
+    gl.enable(gl.BLEND);
+    drawLayer('body', this.ofBodies);
+    drawLayer('core', this.ofLights);
+  }
+
+  private glow(name: LayerName): Glow {
+    const program = linkProgram(this.gl, programs[name]);
+    const uniform = (uniformName: string) => this.gl.getUniformLocation(program, uniformName);
+    return {
+      program,
+      size: uniform('size'),
+      radius: uniform('radius'),
+      reach: uniform('reach'),
+      strength: uniform('strength'),
+    };
   }
 
   private by(program: WebGLProgram): void {
@@ -98,21 +128,9 @@ export class GlowPainter {
     this.gl.useProgram(program);
   }
 
-  private drawLayer(name: LayerName, { radius, strength }: Layer, spots: WebGLVertexArrayObject): void {
-    const { gl } = this;
-    gl.uniform1f(gl.getUniformLocation(this.glow, 'radius'), radius);
-    gl.uniform1f(gl.getUniformLocation(this.glow, 'strength'), strength);
-    gl.bindTexture(gl.TEXTURE_2D, this.falloffs[name]);
-    gl.bindVertexArray(spots);
-    gl.drawArraysInstanced(gl.TRIANGLE_STRIP, 0, 4, this.count);
-    gl.bindVertexArray(null);
-  }
-
   private into(target: WebGLFramebuffer | null, { width, height }: { width: number; height: number }): void {
-    const { gl } = this;
-    gl.bindFramebuffer(gl.FRAMEBUFFER, target);
-    gl.viewport(0, 0, width, height);
-    gl.clear(gl.COLOR_BUFFER_BIT);
+    this.gl.bindFramebuffer(this.gl.FRAMEBUFFER, target);
+    this.gl.viewport(0, 0, width, height);
   }
 
   private haloSize(): { width: number; height: number } {
@@ -120,15 +138,7 @@ export class GlowPainter {
     return { width: Math.ceil(width / haloCoarseness), height: Math.ceil(height / haloCoarseness) };
   }
 
-  private falloff(name: LayerName): WebGLTexture {
-    const { gl } = this;
-    const texture = softTexture(gl);
-    const image = falloffImage(falloffs[name], falloffAcross);
-    gl.texImage2D(gl.TEXTURE_2D, 0, gl.R8, falloffAcross, falloffAcross, 0, gl.RED, gl.UNSIGNED_BYTE, image);
-    return texture;
-  }
-
-  /** Places and colours as the two attributes of `programs.glow`, one of each an instance. */
+  /** Places and colours as the two attributes of a glow, one of each an instance. */
   private instances(colours: WebGLBuffer): WebGLVertexArrayObject {
     const { gl } = this;
     const instances = gl.createVertexArray();

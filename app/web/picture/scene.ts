@@ -1,16 +1,22 @@
 /** The picture: every pixel of the piece as a soft light on a dark bench. */
 import type { PieceView, ShownFrame } from '../worker/protocol.ts';
-import type { LayerName } from './falloff.ts';
 import { fitPlaces } from './fit.ts';
-import { GlowPainter, type Layer } from './glow-painter.ts';
+import { GlowPainter, type Layer, type LayerName } from './glow-painter.ts';
 import { screenColour } from './light.ts';
 
-/** Sizes in pitches of the strip and in CSS pixels, strengths as shares. Chosen by eye on the samples. */
-const looks: Record<LayerName, { across: number; least: number; most: number; strength: number }> = {
+interface LayerLook extends Pick<Layer, 'strength' | 'reach'> {
+  /** In pitches of the strip, and its bounds in CSS pixels. */
+  readonly across: number;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Chosen by eye on the samples. */
+const looks: Record<LayerName, LayerLook> = {
   /** The dark part itself, so that the shape of the piece shows when it is unlit. */
-  body: { across: 0.34, least: 2.5, most: 9, strength: 1 },
-  halo: { across: 8, least: 48, most: 260, strength: 0.42 },
-  core: { across: 1.8, least: 11, most: 54, strength: 1 },
+  body: { across: 0.34, least: 2.5, most: 9, strength: 1, reach: 1 },
+  halo: { across: 8, least: 48, most: 260, strength: 0.42, reach: 0.82 },
+  core: { across: 1.8, least: 11, most: 54, strength: 1, reach: 0.74 },
 };
 
 const unlit = [30, 26, 21] as const;
@@ -90,8 +96,8 @@ export class Scene {
     if (view === null) return;
     const { spots, pitch } = fitPlaces(view.places, this.width, this.height);
     const layer = (name: LayerName): Layer => {
-      const { across, least, most, strength } = looks[name];
-      return { radius: Math.min(most, Math.max(least, across * pitch)) / 2, strength };
+      const { across, least, most, ...rest } = looks[name];
+      return { ...rest, radius: Math.min(most, Math.max(least, across * pitch)) / 2 };
     };
     this.layers = { body: layer('body'), halo: layer('halo'), core: layer('core') };
     painter?.place({ places: spots, bodies: bodiesOf(view) });

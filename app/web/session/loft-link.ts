@@ -8,6 +8,7 @@ import { differenceOf } from '../worker/difference.ts';
 import type { LoftReply, LoftRequest, LookFigures } from '../worker/protocol.ts';
 import { ClipLink } from './clip-link.ts';
 import { Cloths } from './cloths.ts';
+import { startThread } from './start-thread.ts';
 import { Store } from './store.ts';
 import { SwatchLink } from './swatch-link.ts';
 
@@ -53,10 +54,7 @@ export class LoftLink {
   private readonly readers = new Map<number, (diagnostics: readonly Diagnostic[]) => void>();
 
   constructor() {
-    this.worker = new Worker(new URL('../worker/loft-worker.ts', import.meta.url), {
-      type: 'module',
-      name: 'loft',
-    });
+    this.worker = startThread('loft');
     this.worker.onmessage = ({ data }: MessageEvent<LoftReply>) => this.hear(data);
     this.cloths = new Cloths((request) => this.ask(request));
     this.swatches = new SwatchLink((request) => this.ask(request));

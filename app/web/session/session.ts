@@ -12,6 +12,7 @@ import { Desk } from './desk.ts';
 import { editWork, type Manner, pullWork } from './hand.ts';
 import { keptOpen, keptView, keptWarnings } from './kept.ts';
 import { LoftLink } from './loft-link.ts';
+import { startThread } from './start-thread.ts';
 import { Feed, Store } from './store.ts';
 import { eventWords } from './words.ts';
 
@@ -52,10 +53,7 @@ export class Session {
   private editWaits = false;
 
   constructor(private readonly startsPaused: boolean) {
-    this.stage = new Worker(new URL('../worker/stage-worker.ts', import.meta.url), {
-      type: 'module',
-      name: 'stage',
-    });
+    this.stage = startThread('stage');
     this.stage.onmessage = ({ data }: MessageEvent<StageReply>) => this.hear(data);
     this.loft = new LoftLink();
     this.clock = new Clock(
