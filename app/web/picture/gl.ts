@@ -1,6 +1,9 @@
 /** The little of WebGL 2 that the picture needs. */
 
-/** Corners of a square come from their number alone; one instance a pixel of the piece. */
+/**
+ * A square of four corners for each pixel of the piece, told apart by their numbers. Not by instances: where a
+ * processor stands in for the graphics card, each of those is a drawing of its own.
+ */
 const glowVertex = `#version 300 es
 layout(location = 0) in vec2 spot;
 layout(location = 1) in vec4 light;
@@ -27,7 +30,9 @@ flat in vec3 tint;
 out vec4 colour;
 void main() {
   float near = max(0.0, 1.0 - dot(at, at));
-  colour = vec4(tint * (${fading}), 1.0);
+  vec3 lit = tint * (${fading});
+  // Light hides of the bench behind it what it outshines: as good as added, for less.
+  colour = vec4(lit, max(lit.r, max(lit.g, lit.b)));
 }`;
 
 /** One triangle over everything. */

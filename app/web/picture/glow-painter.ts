@@ -16,10 +16,10 @@ export interface Layer {
 }
 
 export interface Spots {
-  /** x and y (down) of each, in CSS pixels. */
+  /** x and y (down) of each, in CSS pixels; not more than 16384 of them. */
   readonly places: Float32Array;
-  /** Red, green, blue and an unused byte of each part when it is unlit. */
-  readonly bodies: Uint8Array;
+  /** Colour of each part when it is unlit, as `packed` has it. */
+  readonly bodies: Uint32Array;
 }
 
 /** A program, and where its uniforms are. */
@@ -31,16 +31,21 @@ interface Glow {
   readonly strength: WebGLUniformLocation | null;
 }
 
+/** Red, green and blue, 0..255, as four bytes that lie in memory in that order on every computer there is. */
+export const packed = (red: number, green: number, blue: number) => red | (green << 8) | (blue << 16);
+
 export class GlowPainter {
   private readonly glows: Record<LayerName, Glow>;
   private readonly over: WebGLProgram;
   private readonly places: WebGLBuffer;
   private readonly bodies: WebGLBuffer;
   private readonly lights: WebGLBuffer;
+  private readonly corners: WebGLBuffer;
   private readonly ofBodies: WebGLVertexArrayObject;
   private readonly ofLights: WebGLVertexArrayObject;
   private readonly haloImage: WebGLTexture;
   private readonly haloTarget: WebGLFramebuffer;
+  private quadruple = new Uint32Array(0);
   private count = 0;
 
   /** @throws if the browser cannot compile the shaders */
@@ -50,14 +55,15 @@ export class GlowPainter {
     this.places = gl.createBuffer();
     this.bodies = gl.createBuffer();
     this.lights = gl.createBuffer();
-    this.ofBodies = this.instances(this.bodies);
-    this.ofLights = this.instances(this.lights);
+    this.corners = gl.createBuffer();
+    this.ofBodies = this.squares(this.bodies);
+    this.ofLights = this.squares(this.lights);
     this.haloImage = softTexture(gl);
     this.haloTarget = gl.createFramebuffer();
     gl.bindFramebuffer(gl.FRAMEBUFFER, this.haloTarget);
     gl.framebufferTexture2D(gl.FRAMEBUFFER, gl.COLOR_ATTACHMENT0, gl.TEXTURE_2D, this.haloImage, 0);
     gl.blendFunc(gl.ONE, gl.ONE);
-    gl.clearColor(0, 0, 0, 1);
+    gl.clearColor(0, 0, 0, 0);
   }
 
   /** To be called whenever the canvas has another size. */
@@ -71,20 +77,31 @@ export class GlowPainter {
   place({ places, bodies }: Spots): void {
     const { gl } = this;
     this.count = places.length / 2;
+    const quadruple = new Float32Array(this.count * 8);
+    for (let at = 0; at < quadruple.length; at++) quadruple[at] = places[2 * (at >> 3) + (at & 1)]!;
     gl.bindBuffer(gl.ARRAY_BUFFER, this.places);
-    gl.bufferData(gl.ARRAY_BUFFER, places, gl.STATIC_DRAW);
-    gl.bindBuffer(gl.ARRAY_BUFFER, this.bodies);
-    gl.bufferData(gl.ARRAY_BUFFER, bodies, gl.STATIC_DRAW);
+    gl.bufferData(gl.ARRAY_BUFFER, quadruple, gl.STATIC_DRAW);
+    this.fill(this.bodies, bodies);
+    const triangles = [0, 1, 2, 2, 1, 3];
+    const corners = Uint16Array.from({ length: this.count * 6 }, (_, i) => {
+      return 4 * Math.floor(i / 6) + triangles[i % 6]!;
+    });
+    // Which corners make the triangles is remembered by the list of attributes that is bound.
+    for (const squares of [this.ofBodies, this.ofLights]) {
+      gl.bindVertexArray(squares);
+      gl.bindBuffer(gl.ELEMENT_ARRAY_BUFFER, this.corners);
+    }
+    gl.bufferData(gl.ELEMENT_ARRAY_BUFFER, corners, gl.STATIC_DRAW);
+    gl.bindVertexArray(null);
   }
 
   /**
-   * @param lights red, green, blue and an unused byte of each spot
+   * @param lights colour of each spot, as `packed` has it
    * @param across width and height of the canvas in CSS pixels
    */
-  draw(lights: Uint8Array, layers: Record<LayerName, Layer>, across: readonly [number, number]): void {
+  draw(lights: Uint32Array, layers: Record<LayerName, Layer>, across: readonly [number, number]): void {
     const { gl } = this;
-    gl.bindBuffer(gl.ARRAY_BUFFER, this.lights);
-    gl.bufferData(gl.ARRAY_BUFFER, lights, gl.DYNAMIC_DRAW);
+    this.fill(this.lights, lights);
     const drawLayer = (name: LayerName, spots: WebGLVertexArrayObject) => {
       const { program, size, radius, reach, strength } = this.glows[name];
       this.by(program);
@@ -93,7 +110,7 @@ export class GlowPainter {
       gl.uniform1f(reach, layers[name].reach);
       gl.uniform1f(strength, layers[name].strength);
       gl.bindVertexArray(spots);
-      gl.drawArraysInstanced(gl.TRIANGLE_STRIP, 0, 4, this.count);
+      gl.drawElements(gl.TRIANGLES, this.count * 6, gl.UNSIGNED_SHORT, 0);
       gl.bindVertexArray(null);
     };
 
@@ -138,20 +155,29 @@ export class GlowPainter {
     return { width: Math.ceil(width / haloCoarseness), height: Math.ceil(height / haloCoarseness) };
   }
 
-  /** Places and colours as the two attributes of a glow, one of each an instance. */
-  private instances(colours: WebGLBuffer): WebGLVertexArrayObject {
+  /** One colour a spot becomes one a corner. */
+  private fill(buffer: WebGLBuffer, colours: Uint32Array): void {
     const { gl } = this;
-    const instances = gl.createVertexArray();
-    gl.bindVertexArray(instances);
+    if (this.quadruple.length !== colours.length * 4) this.quadruple = new Uint32Array(colours.length * 4);
+    for (let i = 0, at = 0; i < colours.length; i++, at += 4) {
+      this.quadruple.fill(colours[i]!, at, at + 4);
+    }
+    gl.bindBuffer(gl.ARRAY_BUFFER, buffer);
+    gl.bufferData(gl.ARRAY_BUFFER, this.quadruple, gl.DYNAMIC_DRAW);
+  }
+
+  /** Places and colours as the two attributes of a glow. */
+  private squares(colours: WebGLBuffer): WebGLVertexArrayObject {
+    const { gl } = this;
+    const squares = gl.createVertexArray();
+    gl.bindVertexArray(squares);
     gl.bindBuffer(gl.ARRAY_BUFFER, this.places);
     gl.enableVertexAttribArray(0);
     gl.vertexAttribPointer(0, 2, gl.FLOAT, false, 0, 0);
-    gl.vertexAttribDivisor(0, 1);
     gl.bindBuffer(gl.ARRAY_BUFFER, colours);
     gl.enableVertexAttribArray(1);
     gl.vertexAttribPointer(1, 4, gl.UNSIGNED_BYTE, true, 0, 0);
-    gl.vertexAttribDivisor(1, 1);
     gl.bindVertexArray(null);
-    return instances;
+    return squares;
   }
 }

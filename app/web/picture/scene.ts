@@ -1,7 +1,7 @@
 /** The picture: every pixel of the piece as a soft light on a dark bench. */
 import type { PieceView, ShownFrame } from '../worker/protocol.ts';
 import { fitPlaces } from './fit.ts';
-import { GlowPainter, type Layer, type LayerName } from './glow-painter.ts';
+import { GlowPainter, type Layer, type LayerName, packed } from './glow-painter.ts';
 import { screenColour } from './light.ts';
 
 interface LayerLook extends Pick<Layer, 'strength' | 'reach'> {
@@ -28,8 +28,8 @@ const mostDots = 2;
 export class Scene {
   private painter: GlowPainter | null = null;
   private view: PieceView | null = null;
-  /** Red, green, blue and an unused byte of each pixel on the screen. */
-  private lights = new Uint8Array(0);
+  /** Colour of each pixel on the screen. */
+  private lights = new Uint32Array(0);
   private layers: Record<LayerName, Layer> | null = null;
   private width = 1;
   private height = 1;
@@ -37,8 +37,7 @@ export class Scene {
 
   /** @throws if this browser cannot draw it */
   constructor(private readonly canvas: HTMLCanvasElement) {
-    // Black, and added to the bench behind it by the style sheet: light only ever adds.
-    const gl = canvas.getContext('webgl2', { alpha: false, antialias: false, depth: false });
+    const gl = canvas.getContext('webgl2', { antialias: false, depth: false });
     if (gl === null) throw new Error('This browser has no WebGL 2.');
     this.painter = new GlowPainter(gl);
     canvas.addEventListener('webglcontextlost', this.lose);
@@ -59,18 +58,16 @@ export class Scene {
   /** Another piece, or the same one with its pixels elsewhere. */
   show(view: PieceView): void {
     this.view = view;
-    if (this.lights.length !== view.hidden.length * 4) this.lights = new Uint8Array(view.hidden.length * 4);
+    if (this.lights.length !== view.hidden.length) this.lights = new Uint32Array(view.hidden.length);
     this.place();
   }
 
   light({ drive }: Pick<ShownFrame, 'drive'>): void {
     const { view, lights } = this;
     if (view === null || drive.length !== view.hidden.length * view.channels) return;
-    for (let i = 0, at = 0; i < view.hidden.length; i++, at += 4) {
+    for (let i = 0; i < lights.length; i++) {
       const colour = screenColour(drive, i, view.order);
-      lights[at] = colour >> 16;
-      lights[at + 1] = (colour >> 8) & 255;
-      lights[at + 2] = colour & 255;
+      lights[i] = packed(colour >> 16, (colour >> 8) & 255, colour & 255);
     }
     this.draw();
   }
@@ -117,9 +114,9 @@ export class Scene {
   };
 }
 
-function bodiesOf({ hidden }: PieceView): Uint8Array {
-  return Uint8Array.from({ length: hidden.length * 4 }, (_, at) => {
-    const share = hidden[at >> 2] === 1 ? hiddenShare : 1;
-    return (unlit[at & 3] ?? 0) * share;
+function bodiesOf({ hidden }: PieceView): Uint32Array {
+  return Uint32Array.from(hidden, (isHidden) => {
+    const share = isHidden === 1 ? hiddenShare : 1;
+    return packed(...(unlit.map((channel) => Math.round(channel * share)) as [number, number, number]));
   });
 }
