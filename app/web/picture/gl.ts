@@ -14,7 +14,7 @@ uniform float strength;
 out vec2 at;
 flat out vec3 tint;
 void main() {
-  vec2 corner = vec2(gl_VertexID & 1, gl_VertexID >> 1) * 2.0 - 1.0;
+  vec2 corner = vec2(gl_VertexID & 1, (gl_VertexID >> 1) & 1) * 2.0 - 1.0;
   at = corner * reach;
   tint = light.rgb * strength;
   vec2 place = (spot + at * radius) / size * 2.0 - 1.0;

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
 
-/** Without a graphics card: Chromium draws WebGL by SwiftShader, on the processor. */
+/** As on a computer without a graphics card: the processor draws all, WebGL by SwiftShader. */
 const flags = [
   '--no-sandbox',
   '--disable-quic',
@@ -13,9 +13,7 @@ const flags = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
-  '--use-angle=swiftshader',
   '--enable-unsafe-swiftshader',
-  '--ignore-gpu-blocklist',
 ];
 
 export interface House {

@@ -35,6 +35,8 @@ export function largePiece(pixels: number): PieceInput {
     name: `Pier of ${pixels}`,
     board: 'rp2040',
     lines: [{ pin: 6, part: 'ws2812b', runs }],
+    // So much that the limiter lets all of it shine: dark pixels would cost the picture nothing.
+    supply: { limitMilliamps: 20_000 },
     looks: [
       {
         name: 'All the lanterns',
