@@ -4,6 +4,7 @@ import { testEditing } from './browser/editing.ts';
 import { type House, openHouse } from './browser/house.ts';
 import { testKeeping } from './browser/keeping.ts';
 import { testPlaying } from './browser/playing.ts';
+import { testTagging } from './browser/tagging.ts';
 
 let open: House;
 const house = () => open;
@@ -19,3 +20,4 @@ afterAll(async () => {
 describe('playing', () => testPlaying(house));
 describe('editing', () => testEditing(house));
 describe('keeping', () => testKeeping(house));
+describe('tagging', () => testTagging(house));

@@ -10,7 +10,7 @@ import { eventually, type House, sizes, visit } from './visit.ts';
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** Serious and critical findings outside of the code editor, as `rule: element`. */
-async function seriousFindings(page: Page): Promise<string[]> {
+export async function seriousFindings(page: Page): Promise<string[]> {
   // Through the debugger, which the page's policy does not bind.
   await page.evaluate(axeSource);
   const results = await page.evaluate(() => {

@@ -68,7 +68,10 @@ function listenToStage(): void {
       this.addEventListener('message', ({ data }) => {
         if (data.kind !== 'moment') return;
         heard.push(data);
-        if (heard.length > 400) heard.splice(0, 200);
+        if (heard.length <= 400) return;
+        // While it stands still nothing is drawn anew; what was drawn last stays known.
+        const drawn = heard.splice(0, 200).filter((old) => (old as { frame: unknown }).frame !== null);
+        heard.unshift(...drawn.slice(-1));
       });
     }
   };

@@ -25,7 +25,9 @@ export function CourseEditor({ parameter, course }: Props) {
   const keys = useKeyHand(parameter);
   const [large, setLarge] = useState(false);
   // biome-ignore lint/correctness/useExhaustiveDependencies: whenever there is more of it to be seen
-  useEffect(() => root.current?.closest('.keyed')?.scrollIntoView({ block: 'nearest' }), [large]);
+  useEffect(() => {
+    root.current?.closest('.keyed')?.scrollIntoView({ block: 'nearest' });
+  }, [large]);
   if (look === undefined) return null;
   const key = course[chosen]!;
   return (

@@ -26,11 +26,14 @@ export function Needle({ parameter, clip, look, spanMs, bed }: Props) {
   const line = useRef<HTMLDivElement>(null);
   const grip = useRef<HTMLDivElement>(null);
   const holds = useRef(false);
+  /** Where keys have sent the playhead, until it is heard to be there: the next key counts from here. */
+  const sought = useRef<number | null>(null);
 
   useEffect(() => {
     let toldMs = Number.NEGATIVE_INFINITY;
     return session.moments.listen(({ ms, paused }) => {
       const now = clipTimeAt(clip, look, ms);
+      if (!paused || now === sought.current) sought.current = null;
       line.current?.style.setProperty('top', `${Math.min(100, (now / spanMs) * 100)}%`);
       if (!paused && Math.abs(now - toldMs) < toldEveryMs) return;
       toldMs = now;
@@ -49,7 +52,7 @@ export function Needle({ parameter, clip, look, spanMs, bed }: Props) {
     holds.current = false;
   };
   const onKeyDown = (event: KeyboardEvent) => {
-    const now = keys.playheadMs();
+    const now = sought.current ?? keys.playheadMs();
     const target = {
       ArrowDown: now + stepMs,
       ArrowRight: now + stepMs,
@@ -62,7 +65,8 @@ export function Needle({ parameter, clip, look, spanMs, bed }: Props) {
     }[event.key];
     if (target === undefined) return;
     event.preventDefault();
-    keys.scrubTo(Math.min(spanMs, Math.max(0, target)));
+    sought.current = Math.min(spanMs, Math.max(0, target));
+    keys.scrubTo(sought.current);
     keys.endScrub();
   };
   return (
@@ -82,6 +86,7 @@ export function Needle({ parameter, clip, look, spanMs, bed }: Props) {
           if (event.button !== 0) return;
           event.currentTarget.setPointerCapture(event.pointerId);
           holds.current = true;
+          sought.current = null;
           scrub(event);
         }}
         onPointerMove={(event) => holds.current && scrub(event)}
