@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe } from 'vitest';
 import { testEditing } from './browser/editing.ts';
 import { type House, openHouse } from './browser/house.ts';
 import { testKeeping } from './browser/keeping.ts';
+import { testPlacing } from './browser/placing.ts';
 import { testPlaying } from './browser/playing.ts';
 import { testTagging } from './browser/tagging.ts';
 
@@ -21,3 +22,4 @@ describe('playing', () => testPlaying(house));
 describe('editing', () => testEditing(house));
 describe('keeping', () => testKeeping(house));
 describe('tagging', () => testTagging(house));
+describe('placing', () => testPlacing(house));

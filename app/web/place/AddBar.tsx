@@ -23,7 +23,6 @@ export function AddBar({ piece }: { piece: Piece }) {
   const session = useSession();
   const hand = useHand();
   const tool = useStore(hand.tool);
-  const snaps = useStore(hand.snaps);
   const [byHand, setByHand] = useState(false);
 
   const add = (kind: LaidKind) => {
@@ -71,15 +70,6 @@ export function AddBar({ piece }: { piece: Piece }) {
           }}
         />
         draw it myself
-      </label>
-      <label className="hand-switch">
-        <input
-          type="checkbox"
-          className="switch"
-          checked={snaps}
-          onChange={(event) => hand.snaps.set(event.target.checked)}
-        />
-        snap
       </label>
       <SideSwitch />
       <div className="hint">

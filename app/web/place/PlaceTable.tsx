@@ -14,6 +14,7 @@ import { startMarquee } from './move/marquee.ts';
 import { type Box, boxAround } from './surface/box.ts';
 import { type SurfaceView, useCamera } from './surface/context.ts';
 import { DataLine, Wires } from './surface/DataLine.tsx';
+import { KeepInView } from './surface/KeepInView.tsx';
 import { addressesOf, placesOn, runsOf } from './surface/places.ts';
 import { type RunHands, Runs } from './surface/Runs.tsx';
 import { Surface } from './surface/Surface.tsx';
@@ -55,6 +56,7 @@ export function PlaceTable({ piece, side }: { piece: Piece; side: Side }) {
       under={<GarmentUnder />}
       aside={<TableFrame piece={piece} />}
     >
+      <KeepInView whole={whole} runs={runsOf(piece).length} />
       <Wires piece={piece} />
       <RunsToGrab piece={piece} />
       <DataLine piece={piece} />

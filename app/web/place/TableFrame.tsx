@@ -1,7 +1,10 @@
 /** What stands around a table: its name, zoom by buttons, and a word on what to do. */
 import type { Side } from '../../../engine/edit/kinds/runs.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
+import { useStore } from '../session/store.ts';
+import { useHand } from './hand.ts';
 import { useCamera } from './surface/context.ts';
+import { TableHelp } from './TableHelp.tsx';
 
 const names: Readonly<Record<Side, { readonly title: string; readonly what: string }>> = {
   flat: { title: 'Flat', what: 'as it lies on the bench, true to size' },
@@ -14,12 +17,27 @@ export function TableFrame({ piece }: { piece: Piece }) {
   const view = useCamera();
   const { side, zoom } = view;
   const { title, what } = names[side];
+  const hand = useHand();
+  const snaps = useStore(hand.snaps);
   return (
     <>
       <p className="table-name">
         <b>{title}</b> <span>{what}</span>
       </p>
       <div className="zooming">
+        <TableHelp />
+        <button
+          type="button"
+          className="quiet icon"
+          aria-label={`Snap, ${title}`}
+          aria-pressed={snaps}
+          title={snaps ? 'What is moved comes to rest in line' : 'What is moved stays where it is dropped'}
+          onClick={() => hand.snaps.set(!snaps)}
+        >
+          <svg viewBox="0 0 18 18" aria-hidden="true">
+            <path d="M4 2.500v6a5 5 0 0 0 10 0v-6M2.500 6h3M12.500 6h3" />
+          </svg>
+        </button>
         <button
           type="button"
           className="quiet icon"

@@ -9,20 +9,27 @@ interface Kind {
   readonly title: string;
   /** For the hint: what the pointer does to lay it by hand. */
   readonly byHand: string;
+  /** What snaps while it is drawn: the way that it goes, or the spot where it ends. */
+  readonly steady: 'direction' | 'end';
   /** Laid down with its middle at a point. */
   laid(at: Point, pitch: number): Shape;
   /** Drawn from here to there: as many pixels as fit at this pitch. */
   drawn(from: Point, to: Point, pitch: number): Shape;
 }
 
-const usual = { strip: 30, ring: 24, arc: 20, side: 8 } as const;
+/** A strip as long as a forearm; else numbers of pixels. */
+const usual = { stripMillimetres: 500, ring: 24, arc: 20, side: 8 } as const;
 const degreesPerRadian = 180 / Math.PI;
 
 export const layKinds: { readonly [Name in LaidKind]: Kind } = {
   strip: {
     title: 'Strip',
     byHand: 'Drag from the first pixel to the last.',
-    laid: ({ x, y }, pitch) => strip({ x: x - ((usual.strip - 1) * pitch) / 2, y }, usual.strip, pitch, 0),
+    steady: 'direction',
+    laid: ({ x, y }, pitch) => {
+      const count = Math.max(2, Math.round(usual.stripMillimetres / pitch));
+      return strip({ x: x - ((count - 1) * pitch) / 2, y }, count, pitch, 0);
+    },
     drawn: (from, to, pitch) =>
       strip(from, 1 + Math.floor(distance(from, to) / pitch + 1e-6), pitch, angle(from, to)),
   },
@@ -30,6 +37,7 @@ export const layKinds: { readonly [Name in LaidKind]: Kind } = {
   ring: {
     title: 'Ring',
     byHand: 'Drag from the middle to the rim.',
+    steady: 'end',
     laid: (at, pitch) => ring(at, usual.ring, pitch),
     drawn: (from, to, pitch) =>
       ring(from, Math.max(3, Math.round((2 * Math.PI * distance(from, to)) / pitch)), pitch),
@@ -38,6 +46,7 @@ export const layKinds: { readonly [Name in LaidKind]: Kind } = {
   arc: {
     title: 'Arc',
     byHand: 'Drag from one end to the other.',
+    steady: 'direction',
     laid: (at, pitch) => arc(at, usual.arc, pitch, 180),
     drawn: (from, to, pitch) => {
       const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
@@ -49,6 +58,7 @@ export const layKinds: { readonly [Name in LaidKind]: Kind } = {
   grid: {
     title: 'Grid',
     byHand: 'Drag from corner to corner.',
+    steady: 'end',
     laid: ({ x, y }, pitch) => {
       const half = ((usual.side - 1) * pitch) / 2;
       return grid({ x: x - half, y: y + half }, usual.side, usual.side, pitch);

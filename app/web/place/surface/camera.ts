@@ -16,9 +16,9 @@ export interface ViewSize {
   readonly height: number;
 }
 
-/** From the single pixel of a strip to a marquee. */
+/** From the single pixel of a strip to the largest place that a file can tell of. */
 const closest = 0.02;
-const farthest = 100;
+const farthest = 10_000;
 
 /** Left free around what is shown, as a share of the view's shorter side: handles need room, and so do eyes. */
 const marginShare = 0.13;

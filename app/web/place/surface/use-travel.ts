@@ -2,6 +2,7 @@
 import { type PointerEvent, type RefObject, useEffect, useRef } from 'react';
 import type { Point } from '../../../../engine/layout/layout.ts';
 import type { SurfaceView } from './context.ts';
+import { pointInView } from './use-view.ts';
 
 /** A notch of a wheel is about 100 pixels; seven of them double. */
 const zoomPerPixel = 2 ** (1 / 700);
@@ -36,7 +37,7 @@ export function useTravel(frame: RefObject<HTMLDivElement | null>, view: Surface
         return;
       }
       const factor = (event.ctrlKey ? pinchPerPixel : zoomPerPixel) ** (-event.deltaY * unit);
-      latest.current.zoom(factor, inView(element, event));
+      latest.current.zoom(factor, pointInView(element, event));
       if (event.deltaX !== 0) latest.current.push({ x: -event.deltaX * unit, y: 0 });
     };
     // React's own wheel listeners are passive: they cannot keep the page from scrolling.
@@ -84,7 +85,7 @@ export function useTravel(frame: RefObject<HTMLDivElement | null>, view: Surface
       // Each of two fingers moves the table by half of its own way, and stretches it about the other.
       view.push({ x: by.x / 2, y: by.y / 2 });
       const apart = distance(here, other) / Math.max(1, distance(before, other));
-      view.zoom(apart, inView(frame.current!, { clientX: other.x, clientY: other.y }));
+      view.zoom(apart, pointInView(frame.current!, { clientX: other.x, clientY: other.y }));
     },
     onPointerUpCapture: lift,
     onPointerCancelCapture: lift,
@@ -111,11 +112,6 @@ function useSpaceKey(): RefObject<boolean> {
     };
   }, []);
   return down;
-}
-
-function inView(element: Element, at: { readonly clientX: number; readonly clientY: number }): Point {
-  const box = element.getBoundingClientRect();
-  return { x: at.clientX - box.left, y: at.clientY - box.top };
 }
 
 function distance(a: Point, b: Point): number {

@@ -1,6 +1,7 @@
 /** The camera of one table: fits what lies there until the maker moves it. */
 import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import type { Side } from '../../../../engine/edit/kinds/runs.ts';
+import type { Point } from '../../../../engine/layout/layout.ts';
 import { useSize } from '../../cloth/use-size.ts';
 import type { Box } from './box.ts';
 import { type Camera, fitted, pushed, toTable, toView, type ViewSize, zoomed } from './camera.ts';
@@ -49,8 +50,8 @@ export function useView(
       size,
       millimetresPerPixel: camera.millimetresPerPixel,
       toMillimetres(clientX, clientY) {
-        const box = frame.current!.getBoundingClientRect();
-        return toTable(now.current.camera, now.current.size, { x: clientX - box.left, y: clientY - box.top });
+        const { camera, size } = now.current;
+        return toTable(camera, size, pointInView(frame.current!, { clientX, clientY }));
       },
       toView: (at) => toView(camera, size, at),
       zoom(factor, at) {
@@ -66,4 +67,13 @@ export function useView(
 
 function atLeastOne({ width, height }: ViewSize): ViewSize {
   return { width: Math.max(width, 1), height: Math.max(height, 1) };
+}
+
+/** From the corner of what is drawn in, inside of the frame's border. */
+export function pointInView(
+  frame: Element,
+  at: { readonly clientX: number; readonly clientY: number },
+): Point {
+  const box = frame.getBoundingClientRect();
+  return { x: at.clientX - box.left - frame.clientLeft, y: at.clientY - box.top - frame.clientTop };
 }

@@ -14,6 +14,7 @@ import { RemoveQuestion } from './RemoveQuestion.tsx';
 import { RunSections } from './RunSections.tsx';
 import { Section } from './Section.tsx';
 import { StripRows } from './StripRows.tsx';
+import { isUnlit } from './unlit.ts';
 
 export function PlaceTag({ piece }: { piece: Piece }) {
   const session = useSession();
@@ -75,7 +76,10 @@ function Heading({ piece, inHand }: { piece: Piece; inHand: readonly Run[] }) {
     return (
       <header>
         <NameField key={first.name} name={first.name} />
-        <p className="whisper">{runWords(first)}</p>
+        <p className="whisper">
+          {runWords(first)}
+          {isUnlit(piece, first.name) && '. No look lights it yet: lay a pattern on it in Compose.'}
+        </p>
       </header>
     );
   }

@@ -1,7 +1,8 @@
 /** Drawing a run from here to there. It is there from the first moment on, and grows with the drag. */
 import type { PointerEvent } from 'react';
+import { turnPoint } from '../../../../engine/edit/geometry/plane.ts';
 import { newRun } from '../../../../engine/edit/offers/add-run.ts';
-import { snapPoint } from '../../../../engine/edit/snap/snap-plane.ts';
+import { snapDegrees, snapPoint } from '../../../../engine/edit/snap/snap-plane.ts';
 import type { Point } from '../../../../engine/layout/layout.ts';
 import type { Shape } from '../../../../engine/piece/schema.ts';
 import { useSession } from '../../session/context.ts';
@@ -23,12 +24,14 @@ export function LayLayer({ tool }: { tool: ToolOf<'lay'> }) {
     if (piece === undefined) return;
     session.endDrag();
     const pitch = pitchOnHand(piece);
-    const { drawn, laid } = layKinds[tool.shape];
+    const { drawn, laid, steady } = layKinds[tool.shape];
     const adding = (shape: Shape) => newRun(piece, shape, tool.shape);
     startPull(event, view, {
       move({ from, to, free }) {
         const step = free || !hand.snaps.get() ? 0 : gridStep(view.millimetresPerPixel);
-        const edit = adding(drawn(onGrid(from, step), onGrid(to, step), pitch));
+        const start = onGrid(from, step);
+        const end = step === 0 ? to : steady === 'direction' ? onRay(start, to) : onGrid(to, step);
+        const edit = adding(drawn(start, end, pitch));
         session.edit(edit, 'pull');
         session.desk.runsInHand.set([edit.run.name]);
       },
@@ -51,4 +54,13 @@ export function LayLayer({ tool }: { tool: ToolOf<'lay'> }) {
 function onGrid({ x, y }: Point, step: number): Point {
   const [snappedX, snappedY] = snapPoint([x, y], step);
   return { x: snappedX, y: snappedY };
+}
+
+const turnStep = 15;
+
+/** As far away, in the nearest steady direction. */
+function onRay(from: Point, to: Point): Point {
+  const degrees = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
+  const [x, y] = turnPoint([to.x, to.y], [from.x, from.y], snapDegrees(degrees, turnStep) - degrees);
+  return { x, y };
 }
