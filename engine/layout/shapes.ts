@@ -1,6 +1,7 @@
 /** Where the pixels of each kind of shape lie. Lengths in millimetres, y up, angles counter-clockwise. */
 import type { Shape } from '../piece/schema.ts';
 import type { Point } from './layout.ts';
+import { placesAlongPath } from './path.ts';
 
 type ShapeOf<Kind extends Shape['kind']> = Extract<Shape, { readonly kind: Kind }>;
 type Placers = { readonly [Kind in Shape['kind']]: (shape: ShapeOf<Kind>) => Point[] };
@@ -62,6 +63,9 @@ const placers: Placers = {
       };
     });
   },
+
+  /** At equal steps along the curves, as a strip glued along the line. */
+  path: placesAlongPath,
 
   points({ points }) {
     return points.map(([x, y]) => ({ x, y }));

@@ -1,5 +1,6 @@
 /** The piece file for other tools: editors complete and check it by this schema while a maker types. */
 
+import { newestVersion } from './migrate.ts';
 import { z } from './schema/zod.ts';
 import { pieceSchema } from './schema.ts';
 
@@ -9,5 +10,5 @@ import { pieceSchema } from './schema.ts';
  */
 export function pieceJsonSchema(): Record<string, unknown> {
   const schema = z.toJSONSchema(pieceSchema, { io: 'input', target: 'draft-2020-12' });
-  return { ...schema, title: 'Weftlight piece, version 1' };
+  return { ...schema, title: `Weftlight piece, version ${newestVersion}` };
 }

@@ -2,6 +2,7 @@
 export const limits = {
   pixels: 2000,
   runs: 256,
+  curvesPerPath: 256,
   looks: 64,
   tracksPerLook: 64,
   clips: 1024,

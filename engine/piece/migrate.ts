@@ -1,6 +1,6 @@
 /**
  * Older piece files are brought up to the newest version step by step. Step n turns version n into
- * version n + 1; there is none yet, as version 1 is the first. A shipped step never changes.
+ * version n + 1. A shipped step never changes.
  */
 import type { Checked, Diagnostic } from '../diagnostic.ts';
 import { nearest } from './nearest.ts';
@@ -12,7 +12,10 @@ export interface MigrationStep {
   readonly migrate: (data: Readonly<Record<string, unknown>>) => Record<string, unknown>;
 }
 
-export const migrationSteps: readonly MigrationStep[] = numbered([]);
+export const migrationSteps: readonly MigrationStep[] = numbered([
+  // Version 2 has paths among the shapes. All that a file could say before means the same in it.
+  { from: 1, migrate: (data) => ({ ...data }) },
+]);
 
 /** The version that `pieceSchema` describes. */
 export const newestVersion = migrationSteps.length + 1;

@@ -1,5 +1,5 @@
 /**
- * The piece file, version 1, as a zod schema. Lengths are millimetres with y up, angles are degrees
+ * The piece file, version 2, as a zod schema. Lengths are millimetres with y up, angles are degrees
  * counter-clockwise from the x axis, times are milliseconds, colours are CSS hex `#rrggbb`.
  *
  * The schema checks what one value can show by itself; what needs two places of the file (a clip's
@@ -17,7 +17,7 @@ import { name } from './schema/values.ts';
 import { z } from './schema/zod.ts';
 
 export const pieceSchema = z.strictObject({
-  version: z.literal(1),
+  version: z.literal(2),
   name,
   board: z.enum(chipNames),
   tickMilliseconds: z.int().min(5).max(1000).default(20),

@@ -38,7 +38,7 @@ export const moments = Array.from({ length: Math.ceil(pixelsEach / Math.min(...s
 
 function caseOf(pattern: string, pixels: number): Case {
   const piece: PieceInput = {
-    version: 1,
+    version: 2,
     name: 'Long pier',
     board: 'host',
     lines: [

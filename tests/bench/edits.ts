@@ -27,7 +27,7 @@ function largePiece(): Piece {
     })),
   }));
   const piece: PieceInput = {
-    version: 1,
+    version: 2,
     name: 'Long night',
     board: 'host',
     lines: [

@@ -11,7 +11,7 @@ const vectors: readonly [string, bigint][] = [
 
 const piece = (name: string) =>
   pieceSchema.parse({
-    version: 1,
+    version: 2,
     name,
     board: 'host',
     lines: [

@@ -31,7 +31,7 @@ function scoreOfText(text: string): Score {
 /** A lantern on a punt: eight pixels, one look, one clip; changed as a test needs it. */
 export function puntLantern(changes: Partial<PieceInput> = {}): PieceInput {
   return {
-    version: 1,
+    version: 2,
     name: 'Punt lantern',
     board: 'atmega328p',
     lines: [

@@ -32,6 +32,15 @@ const size = fc.integer({ min: 10, max: 6000 }).map((tenths) => tenths / 10);
 const count = fc.integer({ min: 1, max: 40 });
 const axis: fc.Arbitrary<Axis> = fc.record({ through: point, degrees });
 
+/** Also with control points drawn in to the end, where the curve stands still for a moment. */
+const curve = fc
+  .tuple(point, point, point, fc.constantFrom('none', 'none', 'second', 'both'))
+  .map(([firstControl, secondControl, end, drawnIn]) => ({
+    firstControl: drawnIn === 'both' ? end : firstControl,
+    secondControl: drawnIn === 'none' ? secondControl : end,
+    end,
+  }));
+
 const shapes: { readonly [Kind in Shape['kind']]: fc.Arbitrary<Extract<Shape, { kind: Kind }>> } = {
   straight: fc.record({
     kind: fc.constant('straight'),
@@ -72,6 +81,13 @@ const shapes: { readonly [Kind in Shape['kind']]: fc.Arbitrary<Extract<Shape, { 
       requiredKeys: ['kind', 'columns', 'rows', 'start', 'pitchMillimetres', 'directionDegrees', 'order'],
     },
   ),
+  path: fc.record({
+    kind: fc.constant('path'),
+    count,
+    start: point,
+    curves: fc.array(curve, { minLength: 1, maxLength: 4 }),
+    pitchMillimetres: fc.integer({ min: 10, max: 400 }).map((tenths) => tenths / 10),
+  }),
   points: fc.record({
     kind: fc.constant('points'),
     points: fc.array(point, { minLength: 1, maxLength: 30 }),

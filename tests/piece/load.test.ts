@@ -179,7 +179,7 @@ describe('many faults', () => {
   test('come in the order of the text, with line and column', () => {
     const text = [
       '{',
-      '  "version": 1,',
+      '  "version": 2,',
       '  "nmae": "Landing stage",',
       '  "board": "abacus",',
       '  "lines": [{ "pin": 6, "part": "ws2812b", "runs": [] }],',
@@ -213,7 +213,7 @@ describe('what is no piece at all', () => {
   });
 
   test('text that is no JSON has its place', () => {
-    expect(loadPiece('{"version": 1,\n}').diagnostics).toMatchObject([
+    expect(loadPiece('{"version": 2,\n}').diagnostics).toMatchObject([
       { code: 'json-syntax', path: '', span: { line: 2, column: 1 } },
     ]);
   });

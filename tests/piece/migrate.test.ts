@@ -1,4 +1,5 @@
 /** Versions of the piece file: numbered from 1 without gaps, and brought up to date step by step. */
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { loadPiece } from '../../engine/piece/load.ts';
 import {
@@ -46,6 +47,24 @@ describe('steps', () => {
   });
 });
 
+describe('files of older versions', () => {
+  const folder = 'tests/piece/versions';
+  const textOf = (version: number) => readFileSync(`${folder}/${version}.piece.json`, 'utf8');
+
+  test('are kept, one of each', () => {
+    const older = Array.from({ length: newestVersion - 1 }, (_, i) => `${i + 1}.piece.json`);
+    expect(readdirSync(folder).sort()).toEqual(older);
+  });
+
+  test('of version 1 open as the piece that they always were', () => {
+    const { value, diagnostics } = loadPiece(textOf(1));
+    const now = loadPiece(readFileSync('samples/ferrymans-hat.piece.json', 'utf8'));
+    expect(diagnostics).toEqual([]);
+    expect(JSON.parse(textOf(1)).version).toBe(1);
+    expect(value).toEqual(now.value);
+  });
+});
+
 describe('a file', () => {
   const refusals: readonly [version: unknown, code: string, message: RegExp][] = [
     [0, 'version-unknown', /no such version/],
@@ -54,7 +73,7 @@ describe('a file', () => {
     ['1', 'version-unknown', /no such version/],
     [null, 'version-unknown', /no such version/],
     [undefined, 'missing', /"version" is missing/],
-    [2, 'version-newer', /has version 2, but this Weftlight reads versions up to 1/],
+    [3, 'version-newer', /has version 3, but this Weftlight reads versions up to 2/],
     [1e9, 'version-newer', /has version 1000000000/],
   ];
   test.each(refusals)('of version %s is refused', (version, code, message) => {

@@ -4,7 +4,7 @@ type Data = Record<string, unknown>;
 
 export function stage(): Data {
   return {
-    version: 1,
+    version: 2,
     name: 'Landing stage',
     board: 'atmega328p',
     lines: [

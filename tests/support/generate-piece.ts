@@ -32,7 +32,7 @@ export function generatePiece(seed: number): PieceInput {
       ...(chance.flip(0.2) ? { moveOn: { afterMilliseconds: chance.whole(20, 60_000) } } : {}),
     }));
   return {
-    version: 1,
+    version: 2,
     name: `Generated ${seed}`,
     board: chance.pick(chipNames),
     tickMilliseconds: chance.flip(0.4) ? 20 : chance.whole(5, 60),

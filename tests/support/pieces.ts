@@ -4,7 +4,7 @@ import { type Piece, type PieceInput, pieceSchema } from '../../engine/piece/sch
 /** A landing stage with eight lanterns, one look and one button, changed as a test needs it. */
 export function pieceWith(changes: Partial<PieceInput> = {}): Piece {
   return pieceSchema.parse({
-    version: 1,
+    version: 2,
     name: 'Landing stage',
     board: 'atmega328p',
     lines: [lineOf(8)],

@@ -19,10 +19,7 @@ function stretch(before: number, count: number): number {
 }
 
 const withCounts: ByShape<[count: number, keeping: Keeping], Shape | undefined> = {
-  straight(shape, count, keeping) {
-    if (keeping === 'pitch') return { ...shape, count };
-    return { ...shape, count, pitchMillimetres: shape.pitchMillimetres * stretch(shape.count, count) };
-  },
+  straight: withCountAlong,
 
   ring(shape, count, keeping) {
     if (keeping === 'size') return { ...shape, count };
@@ -46,6 +43,8 @@ const withCounts: ByShape<[count: number, keeping: Keeping], Shape | undefined> 
     return { ...shape, rows, rowPitchMillimetres: rowPitchMillimetres * stretch(shape.rows, rows) };
   },
 
+  path: withCountAlong,
+
   points(shape, count, keeping) {
     const { points } = shape;
     if (keeping === 'size')
@@ -53,6 +52,15 @@ const withCounts: ByShape<[count: number, keeping: Keeping], Shape | undefined> 
     return { ...shape, points: count <= points.length ? points.slice(0, count) : prolonged(shape, count) };
   },
 };
+
+function withCountAlong(
+  shape: ShapeOf<'straight'> | ShapeOf<'path'>,
+  count: number,
+  keeping: Keeping,
+): Shape {
+  if (keeping === 'pitch') return { ...shape, count };
+  return { ...shape, count, pitchMillimetres: shape.pitchMillimetres * stretch(shape.count, count) };
+}
 
 /** What comes for a first pixel that stands alone: the pitch of strips with 60 pixels a metre. */
 const usualPitch = 1000 / 60;

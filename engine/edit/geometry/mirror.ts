@@ -1,4 +1,5 @@
 import type { Shape } from '../../piece/schema.ts';
+import { withEachPoint } from './path.ts';
 import { type Axis, mirrorPoint, tidyDegrees } from './plane.ts';
 import { asPoints, type ByShape, byShape, type ShapeOf } from './shape-of.ts';
 
@@ -49,6 +50,8 @@ const mirrors: ByShape<[axis: Axis]> = {
       directionDegrees: tidyDegrees(mirrored(directionDegrees, axis) + halfTurn),
     };
   },
+
+  path: (shape, axis) => withEachPoint(shape, (point) => mirrorPoint(point, axis)),
 
   points: mirrorPoints,
 };

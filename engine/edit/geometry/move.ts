@@ -1,4 +1,5 @@
 import type { Shape } from '../../piece/schema.ts';
+import { withEachPoint } from './path.ts';
 import { movePoint, type Position } from './plane.ts';
 import { type ByShape, byShape } from './shape-of.ts';
 
@@ -12,5 +13,6 @@ const movers: ByShape<[by: Readonly<Position>]> = {
   ring: (shape, by) => ({ ...shape, centre: movePoint(shape.centre, by) }),
   arc: (shape, by) => ({ ...shape, centre: movePoint(shape.centre, by) }),
   grid: (shape, by) => ({ ...shape, start: movePoint(shape.start, by) }),
+  path: (shape, by) => withEachPoint(shape, (point) => movePoint(point, by)),
   points: (shape, by) => ({ ...shape, points: shape.points.map((point) => movePoint(point, by)) }),
 };

@@ -10,7 +10,7 @@ export function pitchOf(shape: Shape): number | undefined {
 
 /**
  * The same number of pixels at another pitch: a straight run gets longer or shorter, a ring larger or
- * smaller, an arc goes further round or less far, and loose points slide along the way that they mark out.
+ * smaller, an arc goes further round or less far, a path is followed further or less far, and loose points slide along the way that they mark out.
  */
 export function withPitch(shape: Shape, pitchMillimetres: number): Shape {
   return byShape(withPitches, shape, pitchMillimetres);
@@ -31,6 +31,7 @@ const pitches: ByShape<[], number | undefined> = {
       ? undefined
       : (shape.radiusMillimetres * Math.abs(sweepOf(shape))) / degreesPerRadian / (shape.count - 1),
   grid: ({ pitchMillimetres }) => pitchMillimetres,
+  path: ({ pitchMillimetres }) => pitchMillimetres,
   points: ({ points }) => (points.length === 1 ? undefined : lengthOf(points) / (points.length - 1)),
 };
 
@@ -45,6 +46,8 @@ const withPitches: ByShape<[pitch: number]> = {
   },
 
   grid: (shape, pitchMillimetres) => ({ ...shape, pitchMillimetres }),
+
+  path: (shape, pitchMillimetres) => ({ ...shape, pitchMillimetres }),
 
   points: (shape, pitch) => ({ ...shape, points: respaced(shape.points, pitch, shape.points.length) }),
 };

@@ -1,4 +1,5 @@
 import type { Shape } from '../../piece/schema.ts';
+import { withEachPoint } from './path.ts';
 import { type Position, scalePoint } from './plane.ts';
 import { type ByShape, byShape } from './shape-of.ts';
 
@@ -31,6 +32,11 @@ const scalers: ByShape<[about: Readonly<Position>, factor: number]> = {
     start: scalePoint(shape.start, about, factor),
     pitchMillimetres: shape.pitchMillimetres * factor,
     ...(rowPitchMillimetres === undefined ? {} : { rowPitchMillimetres: rowPitchMillimetres * factor }),
+  }),
+
+  path: (shape, about, factor) => ({
+    ...withEachPoint(shape, (point) => scalePoint(point, about, factor)),
+    pitchMillimetres: shape.pitchMillimetres * factor,
   }),
 
   points: (shape, about, factor) => ({

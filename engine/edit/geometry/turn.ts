@@ -1,4 +1,5 @@
 import type { Shape } from '../../piece/schema.ts';
+import { withEachPoint } from './path.ts';
 import { type Position, tidyDegrees, turnPoint } from './plane.ts';
 import { asPoints, type ByShape, byShape, type ShapeOf } from './shape-of.ts';
 
@@ -41,6 +42,8 @@ const turners: ByShape<[about: Readonly<Position>, degrees: number]> = {
     start: turnPoint(shape.start, about, degrees),
     directionDegrees: tidyDegrees(shape.directionDegrees + degrees),
   }),
+
+  path: (shape, about, degrees) => withEachPoint(shape, (point) => turnPoint(point, about, degrees)),
 
   points: turnPoints,
 };

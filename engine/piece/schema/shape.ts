@@ -11,6 +11,11 @@ const point = z.tuple([millimetres, millimetres]).meta({
   description: 'x to the right and y up, in millimetres.',
 });
 
+/** Of the command C of SVG paths, with the same three points. */
+const curve = z
+  .strictObject({ firstControl: point, secondControl: point, end: point })
+  .meta({ id: 'curve', description: 'A cubic Bezier curve, from where the one before it ends.' });
+
 export const shape = z
   .discriminatedUnion('kind', [
     z.strictObject({
@@ -56,6 +61,13 @@ export const shape = z
         .enum(['rows', 'alternating'])
         .default('rows')
         .describe('All rows in one direction, or every second one back again.'),
+    }),
+    z.strictObject({
+      kind: z.literal('path'),
+      count,
+      start: point.describe('Centre of the first pixel.'),
+      curves: z.array(curve).min(1).max(limits.curvesPerPath),
+      pitchMillimetres: pitch.describe('Along the curves; behind the end of the last one straight on.'),
     }),
     z.strictObject({ kind: z.literal('points'), points: z.array(point).min(1).max(limits.pixels) }),
   ])

@@ -1,5 +1,5 @@
 // "Punt lantern", for ATmega328P at 16 MHz.
-// Made by weftlight 0.1.0 from the piece with the hash 819e10a6d1ec14b2.
+// Made by weftlight 0.1.0 from the piece with the hash 837198d30de11ff1.
 //
 // Pixels   8 x WS2812B on pin 6
 // Buttons  "knob" on pin 2; each joins its pin to ground

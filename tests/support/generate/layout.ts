@@ -38,7 +38,7 @@ export function generateLayout(chance: Chance, pin: number): GeneratedLayout {
 /** Steps and darkness may leave a zone without any pixel, and no clip may play there. */
 function hasPixels(line: PieceInput['lines'][number], zone: GeneratedLayout['zones'][number]): boolean {
   const piece = pieceSchema.parse({
-    version: 1,
+    version: 2,
     name: 'Probe',
     board: 'host',
     lines: [line],
@@ -74,7 +74,7 @@ function countOf(shape: ShapeInput): number {
   return pixelCount(shape as Shape);
 }
 
-const kinds = ['straight', 'ring', 'arc', 'grid', 'points'] as const;
+const kinds = ['straight', 'ring', 'arc', 'grid', 'path', 'points'] as const;
 
 function generateShape(chance: Chance, count: number): ShapeInput {
   const kind = chance.pick(kinds);
@@ -121,8 +121,22 @@ const shapes: Record<
     firstDegrees: degrees(chance),
     lastDegrees: degrees(chance),
   }),
+  path: (chance, count) => ({
+    kind: 'path',
+    count,
+    start: point(chance),
+    curves: chance.list(chance.whole(1, 4), () => curve(chance)),
+    pitchMillimetres: chance.number(5, 60, 1),
+  }),
   points: (chance, count) => ({ kind: 'points', points: chance.list(count, () => point(chance)) }),
 };
+
+/** Now and then with control points drawn in. */
+function curve(chance: Chance) {
+  const end = point(chance);
+  const secondControl = chance.flip(0.2) ? end : point(chance);
+  return { firstControl: chance.flip(0.2) ? secondControl : point(chance), secondControl, end };
+}
 
 function grid(chance: Chance, columns: number, rows: number): ShapeInput {
   return {
