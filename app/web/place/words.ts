@@ -19,6 +19,7 @@ export const shapeWords = {
   ring: 'ring',
   arc: 'arc',
   grid: 'grid',
+  path: 'path',
   points: 'single pixels',
 } as const satisfies Record<Run['flat']['kind'], string>;
 

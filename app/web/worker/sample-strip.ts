@@ -8,7 +8,7 @@ import { weave } from './weave.ts';
 
 /** Bent to a ring, as patterns that go by place would show half of themselves on a straight one. */
 const ring: PieceInput = {
-  version: 1,
+  version: 2,
   name: 'Sample strip',
   board: 'host',
   lines: [

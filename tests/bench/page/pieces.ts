@@ -31,7 +31,7 @@ export function largePiece(pixels: number): PieceInput {
     },
   }));
   return {
-    version: 1,
+    version: 2,
     name: `Pier of ${pixels}`,
     board: 'rp2040',
     lines: [{ pin: 6, part: 'ws2812b', runs }],
