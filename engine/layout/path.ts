@@ -1,7 +1,7 @@
 /** Paths: a strip laid along curves, as it would be glued along a drawn line. */
 import type { Shape } from '../piece/schema.ts';
 import { type MeasuredCubic, measureCubic, parameterAtLength } from './arc-length.ts';
-import { type Cubic, directionAtEnd, type Place, pointOnCubic } from './cubic.ts';
+import { between, type Cubic, cutCubic, directionAtEnd, type Place, pointOnCubic } from './cubic.ts';
 import type { Point } from './layout.ts';
 
 export type PathShape = Extract<Shape, { readonly kind: 'path' }>;
@@ -36,6 +36,26 @@ export function placesAlongPath({ start, curves, count, pitchMillimetres }: Path
     places.push(curve === undefined ? beyond(cubics, wanted - passed) : onCurve(curve, wanted - passed));
   }
   return places;
+}
+
+/**
+ * The curves that pixels lie on: what is left behind the last of them is cut off, and what is missing up to
+ * it is a straight curve more.
+ */
+export function cubicsUnderPixels({ start, curves, count, pitchMillimetres }: PathShape): Cubic[] {
+  const cubics = cubicsOf({ start, curves });
+  let left = (count - 1) * pitchMillimetres;
+  for (const [i, cubic] of cubics.entries()) {
+    const measured = measureCubic(cubic);
+    if (left <= measured.length) {
+      return [...cubics.slice(0, i), cutCubic(cubic, parameterAtLength(measured, left))[0]];
+    }
+    left -= measured.length;
+  }
+  const { end } = cubics.at(-1)!;
+  const { x, y } = beyond(cubics, left);
+  const third = (share: number) => between(end, [x, y], share);
+  return [...cubics, { start: end, firstControl: third(1 / 3), secondControl: third(2 / 3), end: [x, y] }];
 }
 
 function onCurve(curve: MeasuredCubic, millimetres: number): Point {

@@ -5,6 +5,7 @@
  */
 import type { Checked } from '../../../../engine/diagnostic.ts';
 import { type Edit, together } from '../../../../engine/edit/edit.ts';
+import { lengthOfPath } from '../../../../engine/edit/geometry/path.ts';
 import { pitchOf, sweepOf } from '../../../../engine/edit/geometry/pitch.ts';
 import { tidyDegrees } from '../../../../engine/edit/geometry/plane.ts';
 import { type ByShape, byShape, type ShapeOf } from '../../../../engine/edit/geometry/shape-of.ts';
@@ -14,6 +15,7 @@ import { changeGrid } from '../../../../engine/edit/offers/grid.ts';
 import { found, given } from '../../../../engine/edit/outcome.ts';
 import { snapDegrees } from '../../../../engine/edit/snap/snap-plane.ts';
 import type { Point } from '../../../../engine/layout/layout.ts';
+import { limits } from '../../../../engine/piece/limits.ts';
 import type { Piece, Run, Shape } from '../../../../engine/piece/schema.ts';
 import { placesOf, shapeOn } from '../surface/places.ts';
 
@@ -163,6 +165,28 @@ const grips: ByShape<[], readonly ShapeGrip[]> = {
     ];
   },
 
+  /** The count alone; nodes and control points have handles of their own. */
+  path(shape) {
+    const { pitchMillimetres: pitch, start } = shape;
+    const last = placesOf(shape).at(-1)!;
+    const first = { x: start[0], y: start[1] };
+    return [
+      {
+        name: 'end',
+        at: last,
+        title: 'Pull for more pixels or fewer along the curve',
+        flat: (run, piece, to) => changeCount(piece, run, 1 + nearestStep(shape, to), 'pitch'),
+        worn: (to) => ({
+          ...shape,
+          pitchMillimetres: Math.max(
+            leastPitch,
+            (pitch * distance(first, to)) / (distance(first, last) || 1),
+          ),
+        }),
+      },
+    ];
+  },
+
   points(shape) {
     const { points } = shape;
     if (points.length > mostPixelGrips) return [];
@@ -179,6 +203,14 @@ const grips: ByShape<[], readonly ShapeGrip[]> = {
     }));
   },
 };
+
+/** How many steps along the path, or straight on behind it, lead closest to a point. */
+function nearestStep(shape: ShapeOf<'path'>, to: Point): number {
+  const reach = lengthOfPath(shape) + distance({ x: shape.start[0], y: shape.start[1] }, to);
+  const steps = Math.min(limits.pixels - 1, Math.ceil(reach / shape.pitchMillimetres));
+  const off = placesOf({ ...shape, count: steps + 1 }).map((place) => distance(place, to));
+  return off.indexOf(Math.min(...off));
+}
 
 /** So many steps over a length; none where there is but one pixel. */
 function spread(length: number, steps: number, before: number): number {

@@ -1,4 +1,5 @@
 /** The numbers that say where a shape lies and how large it is, by kind. */
+import { moveNode } from '../../../../engine/edit/geometry/path.ts';
 import type { ByShape, ShapeOf } from '../../../../engine/edit/geometry/shape-of.ts';
 import { byShape } from '../../../../engine/edit/geometry/shape-of.ts';
 import type { Shape } from '../../../../engine/piece/schema.ts';
@@ -93,6 +94,8 @@ const fields: ByShape<[], readonly ShapeField[]> = {
     })),
     angle('Direction', shape.directionDegrees, (directionDegrees) => ({ ...shape, directionDegrees })),
   ],
+
+  path: (shape) => [...begins(shape, (start) => moveNode(shape, 0, start))],
 
   // Each pixel has its own numbers: see `PixelRows`.
   points: () => [],
