@@ -16,7 +16,7 @@ function copiedRows(
   rows: number,
 ): { levels: Uint8Array; peakMilliamps: number }[] {
   const copies = [];
-  for (const row of weave(from, { look, rows, brightness: 64 })) {
+  for (const row of weave(from, { look, rows, brightness: 64, peaks: true })) {
     if (row !== null) copies.push({ levels: row.levels.slice(), peakMilliamps: row.peakMilliamps });
   }
   return copies;
@@ -51,6 +51,13 @@ describe('W5 a cloth', () => {
     }
   });
 
+  test('without peaks draws one frame a row, and the same rows', () => {
+    const quick = [...weave(score, { look, rows, brightness: 64, peaks: false })];
+    expect(quick).toHaveLength(rows);
+    const last = copiedRows(score, look, rows).at(-1)!;
+    expect(quick.at(-1)!.levels).toEqual(last.levels);
+  });
+
   test('of one clip shows that clip alone', () => {
     const { track, clip, zone } = score.looks[look]!.clips[0]!;
     const lit = new Set(zone.entries.map(({ pixel }) => pixel));
@@ -63,7 +70,7 @@ describe('W5 a cloth', () => {
   test('of a look of nine hours is woven from its rows alone', () => {
     const piece = structuredClone(score.piece);
     piece.looks[0]!.lengthMilliseconds = 9 * 3600 * 1000;
-    const steps = [...weave(scoreOf(piece), { look: 0, rows: 20, brightness: 64 })];
+    const steps = [...weave(scoreOf(piece), { look: 0, rows: 20, brightness: 64, peaks: true })];
     expect(steps).toHaveLength(20);
   });
 });

@@ -30,7 +30,8 @@ export function ClothCanvas({ look, clip, columns, rows, priority, from = 0, to 
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: the clip's place is what counts, not the object
   useEffect(() => {
-    const plan: ClothPlan = { look, rows, priority, ...(clip !== undefined && { clip }) };
+    const peaks = onWoven !== undefined;
+    const plan: ClothPlan = { look, rows, peaks, priority, ...(clip !== undefined && { clip }) };
     const { cloth, drop } = session.loft.cloths.want(plan);
     const unlisten = cloth.listen(() => {
       sheet.take(cloth.levels, cloth.wovenRows);

@@ -5,6 +5,8 @@ export interface ClothPlan {
   readonly look: number;
   readonly clip?: ClipPosition;
   readonly rows: number;
+  /** Whether the currents are read as well. */
+  readonly peaks: boolean;
   readonly priority: number;
 }
 

@@ -1,11 +1,11 @@
 /** The page: the piece and its figures always in view, and one bench at a time. */
 import { type ComponentType, lazy, Suspense, useEffect } from 'react';
 import { ComposeBench } from '../compose/ComposeBench.tsx';
-import { Thread } from '../compose/Thread.tsx';
 import { PicturePane } from '../picture/PicturePane.tsx';
 import { useSession } from '../session/context.ts';
 import { savePiece } from '../session/files.ts';
 import { useStore } from '../session/store.ts';
+import { Thread } from '../thread/Thread.tsx';
 import { Announcer } from './Announcer.tsx';
 import type { BenchName } from './benches.ts';
 import { DropCloth } from './DropCloth.tsx';

@@ -88,7 +88,8 @@ export function SwatchBook() {
 /** What the figures on the swatches are made of. */
 function Measures({ pixels }: { pixels: number }) {
   const session = useSession();
-  const { of, brightness } = useStore(session.loft.swatches.weights);
+  const { of } = useStore(session.loft.swatches.weights);
+  const brightness = usePart(session.playing, (playing) => playing.brightness);
   const limit = usePart(session.bench, (bench) => bench.open?.view.limitMilliamps);
   const held = [...of.values()].some(({ limited }) => limited);
   return (

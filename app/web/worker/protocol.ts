@@ -108,6 +108,8 @@ export interface WeaveRequest {
   readonly clip?: ClipPosition;
   readonly rows: number;
   readonly brightness: number;
+  /** Whether anybody reads the currents; else they are those of each row's first frame. */
+  readonly peaks: boolean;
   /** Smaller comes first. */
   readonly priority: number;
 }

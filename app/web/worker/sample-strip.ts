@@ -42,7 +42,7 @@ export function* drawSwatch(
   yield;
   const sheet = new Uint8Array(swatchRows * swatchPixels * 3);
   let at = 0;
-  for (const row of weave(score, { look: 0, rows: swatchRows, brightness: 255 })) {
+  for (const row of weave(score, { look: 0, rows: swatchRows, brightness: 255, peaks: false })) {
     if (row !== null) {
       sheet.set(row.levels, at);
       at += row.levels.length;

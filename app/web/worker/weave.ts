@@ -10,6 +10,8 @@ export interface WeavePlan {
   readonly look: number;
   readonly rows: number;
   readonly brightness: number;
+  /** Without it, a row's current is that of its first frame, which is quick. */
+  readonly peaks: boolean;
 }
 
 export interface WovenRow {
@@ -21,11 +23,11 @@ export interface WovenRow {
 /** Row r is the frame at floor(r * length / rows). */
 export function* weave(
   score: Score,
-  { look, rows, brightness }: WeavePlan,
+  { look, rows, brightness, peaks }: WeavePlan,
 ): Generator<WovenRow | null, void> {
   const { lengthMilliseconds } = score.looks[look]!;
   const tick = score.piece.tickMilliseconds;
-  const everyTick = lengthMilliseconds / tick <= mostTicks;
+  const everyTick = peaks && lengthMilliseconds / tick <= mostTicks;
   const levels = new Uint8Array(score.pixels.length * 3);
   const frameAt = (ms: number) => borrowFrame(score, stillMoment(look, ms, brightness));
   for (let row = 0; row < rows; row++) {
