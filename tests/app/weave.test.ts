@@ -1,7 +1,13 @@
 /** Cloths and figures, against frames drawn one by one. Rules: app/web/SPEC.md. */
 import { describe, expect, test } from 'vitest';
 import { measure } from '../../app/web/worker/measure.ts';
-import { soloScore, weave } from '../../app/web/worker/weave.ts';
+import {
+  soloScore,
+  type WeavePlan,
+  type WovenRow,
+  weaveCurrents,
+  weaveRows,
+} from '../../app/web/worker/weave.ts';
 import { frame, stillMoment } from '../../engine/look/frame.ts';
 import type { Score } from '../../engine/look/score.ts';
 import { reportPower } from '../../engine/power/report.ts';
@@ -9,37 +15,51 @@ import { samplePiece, scoreOf } from './browser/samples.ts';
 
 const score = scoreOf(samplePiece('moth-wings'));
 
+const rows = 37;
+const look = 1;
+const length = score.looks[look]!.lengthMilliseconds;
+const loop: WeavePlan = { look, fromMs: 0, toMs: length, rows, brightness: 64 };
+
 /** Rows are borrowed, so each is copied before the next one is asked for. */
-function copiedRows(
-  from: Score,
-  look: number,
-  rows: number,
-): { levels: Uint8Array; peakMilliamps: number }[] {
-  const copies = [];
-  for (const row of weave(from, { look, rows, brightness: 64, peaks: true })) {
-    if (row !== null) copies.push({ levels: row.levels.slice(), peakMilliamps: row.peakMilliamps });
-  }
+function copiedRows(from: Score, plan: WeavePlan, firstRow = 0, count = plan.rows): WovenRow[] {
+  const copies: WovenRow[] = [];
+  for (const { row, levels } of weaveRows(from, plan, firstRow, count))
+    copies.push({ row, levels: levels.slice() });
   return copies;
 }
 
-describe('W5 a cloth', () => {
-  const rows = 37;
-  const look = 1;
-  const length = score.looks[look]!.lengthMilliseconds;
+const currentsOf = (from: Score, plan: WeavePlan) =>
+  [...weaveCurrents(from, plan)].filter((peak) => peak !== null);
 
+describe('W5 a cloth', () => {
   test('has in each row the frame at its time', () => {
-    const cloth = copiedRows(score, look, rows);
+    const cloth = copiedRows(score, loop);
     expect(cloth).toHaveLength(rows);
-    for (const [row, { levels }] of cloth.entries()) {
+    for (const { row, levels } of cloth) {
       const ms = Math.floor((row * length) / rows);
       expect(levels).toEqual(frame(score, stillMoment(look, ms, 64)).levels);
     }
   });
 
+  test('of a stretch of the look begins and ends with it', () => {
+    const stretch = { ...loop, fromMs: 700, toMs: 1700, rows: 10 };
+    for (const { row, levels } of copiedRows(score, stretch)) {
+      expect(levels).toEqual(frame(score, stillMoment(look, 700 + 100 * row, 64)).levels);
+    }
+  });
+
+  test('that is gone on with from a row is the same in the end', () => {
+    const whole = copiedRows(score, loop);
+    const goneOn = copiedRows(score, loop, 30, rows);
+    expect(goneOn.map(({ row }) => row).slice(0, 9)).toEqual([30, 31, 32, 33, 34, 35, 36, 0, 1]);
+    expect([...goneOn].sort((a, b) => a.row - b.row)).toEqual(whole);
+  });
+
   test('tells the highest current within each stretch of time', () => {
-    const cloth = copiedRows(score, look, rows);
+    const currents = currentsOf(score, loop);
+    expect(currents).toHaveLength(rows);
     const tick = score.piece.tickMilliseconds;
-    for (const [row, { peakMilliamps }] of cloth.entries()) {
+    for (const [row, milliamps] of currents.entries()) {
       const start = Math.floor((row * length) / rows);
       const end = Math.floor(((row + 1) * length) / rows);
       let peak = 0;
@@ -47,31 +67,24 @@ describe('W5 a cloth', () => {
         if (ms !== start && ms % tick !== 0) continue;
         peak = Math.max(peak, frame(score, stillMoment(look, ms, 64)).milliamps);
       }
-      expect(peakMilliamps).toBe(peak);
+      expect(milliamps).toBe(peak);
     }
-  });
-
-  test('without peaks draws one frame a row, and the same rows', () => {
-    const quick = [...weave(score, { look, rows, brightness: 64, peaks: false })];
-    expect(quick).toHaveLength(rows);
-    const last = copiedRows(score, look, rows).at(-1)!;
-    expect(quick.at(-1)!.levels).toEqual(last.levels);
   });
 
   test('of one clip shows that clip alone', () => {
     const { track, clip, zone } = score.looks[look]!.clips[0]!;
     const lit = new Set(zone.entries.map(({ pixel }) => pixel));
-    const alone = copiedRows(soloScore(score, { look, track, clip }), look, rows);
+    const alone = copiedRows(soloScore(score, { look, track, clip }), loop);
     const everywhere = alone.flatMap(({ levels }) => [...levels.keys()].filter((at) => levels[at]! > 0));
     expect(everywhere.length).toBeGreaterThan(0);
     expect(everywhere.every((at) => lit.has(Math.floor(at / 3)))).toBe(true);
   });
 
-  test('of a look of nine hours is woven from its rows alone', () => {
+  test('of a look of nine hours has its currents from its rows alone', () => {
     const piece = structuredClone(score.piece);
     piece.looks[0]!.lengthMilliseconds = 9 * 3600 * 1000;
-    const steps = [...weave(scoreOf(piece), { look: 0, rows: 20, brightness: 64, peaks: true })];
-    expect(steps).toHaveLength(20);
+    const long = { look: 0, fromMs: 0, toMs: 9 * 3600 * 1000, rows: 20, brightness: 64 };
+    expect([...weaveCurrents(scoreOf(piece), long)]).toHaveLength(20);
   });
 });
 

@@ -41,6 +41,12 @@ export function paintRows(
   }
 }
 
+/** A stretch of time, in milliseconds. */
+export interface Stretch {
+  readonly fromMs: number;
+  readonly toMs: number;
+}
+
 /** A cloth kept as a small image, one dot a cell, ready to be stretched on to a canvas. */
 export class Sheet {
   private readonly canvas = document.createElement('canvas');
@@ -50,6 +56,7 @@ export class Sheet {
   constructor(
     private readonly columns: ArrayLike<number>,
     private readonly rows: number,
+    private readonly stretch: Stretch,
   ) {
     this.canvas.width = Math.max(1, columns.length);
     this.canvas.height = rows;
@@ -57,28 +64,26 @@ export class Sheet {
     this.image = this.context.createImageData(this.canvas.width, rows);
   }
 
-  /** Takes over the cloth's rows; all of them, as old ones may have been woven over. */
-  take(levels: Uint8Array, wovenRows: number): void {
-    if (levels.length === 0) return;
-    const had = this.image.data[3] === 255;
-    // Rows that were never woven are left out; those of an older revision are still there.
-    paintRows(this.image, { levels, rows: this.rows }, this.columns, 0, had ? this.rows : wovenRows);
-    this.context.putImageData(this.image, 0, 0);
+  /** Takes over some of the cloth's rows; those that never came are left out when it is drawn. */
+  take(levels: Uint8Array, fromRow: number, toRow: number): void {
+    if (levels.length === 0 || toRow <= fromRow) return;
+    paintRows(this.image, { levels, rows: this.rows }, this.columns, fromRow, toRow);
+    this.context.putImageData(this.image, 0, 0, 0, fromRow, this.canvas.width, toRow - fromRow);
   }
 
-  /**
-   * Stretches part of the sheet over a canvas and lays the gaps between the threads over it.
-   * @param from share of the rows at the top of the canvas, 0..1, and at its bottom
-   */
-  drawOn(canvas: HTMLCanvasElement, from = 0, to = 1): void {
-    const context = canvas.getContext('2d')!;
-    const { width, height } = canvas;
+  /** Stretches the sheet over a canvas that shows some stretch of time. */
+  drawOn(context: CanvasRenderingContext2D, shown: Stretch): void {
+    const { width, height } = context.canvas;
+    const scale = height / (shown.toMs - shown.fromMs);
+    const top = (this.stretch.fromMs - shown.fromMs) * scale;
+    const tall = (this.stretch.toMs - this.stretch.fromMs) * scale;
     context.imageSmoothingEnabled = false;
-    context.clearRect(0, 0, width, height);
-    const top = from * this.rows;
-    const rows = (to - from) * this.rows;
-    context.drawImage(this.canvas, 0, top, this.canvas.width, rows, 0, 0, width, height);
-    drawGaps(context, this.canvas.width, rows);
+    context.drawImage(this.canvas, 0, top, width, tall);
+  }
+
+  /** The gaps between the threads of a canvas that shows just this sheet. */
+  drawGaps(context: CanvasRenderingContext2D): void {
+    drawGaps(context, this.canvas.width, this.rows);
   }
 }
 

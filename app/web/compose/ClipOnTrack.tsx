@@ -7,7 +7,7 @@ import { duration } from '../session/words.ts';
 import type { ClipView } from '../worker/protocol.ts';
 import { patternTitle } from './pattern-of.ts';
 
-/** The look's own cloth is woven first, its clips after it. */
+/** The clip in hand is woven first, then the look's own cloth, then the other clips. */
 const firstPriority = 10;
 
 interface Props {
@@ -47,10 +47,10 @@ export function ClipOnTrack({ piece, look, trackName, view, rows }: Props) {
         look={view.look}
         clip={view}
         columns={view.columns}
-        rows={rows}
-        priority={firstPriority + view.track}
-        from={from}
-        to={to}
+        rows={Math.max(1, Math.round(rows * (to - from)))}
+        fromMs={0}
+        toMs={end - start}
+        priority={isSelected ? 0 : firstPriority + view.track}
       />
       <span className="clip-name" data-own={isOwn} aria-hidden="true">
         {title}

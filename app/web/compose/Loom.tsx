@@ -46,7 +46,7 @@ function LookOnLoom({ piece, view, look, at }: Props) {
   const rows = Math.round(height / threadHeight);
   const everyPixel = useMemo(() => Uint16Array.from(view.hidden, (_, pixel) => pixel), [view.hidden]);
   const scrub = useScrub(bed, look.lengthMilliseconds, 'taps');
-  const onWoven = useCallback((currents: Float32Array, known: number) => {
+  const onCurrents = useCallback((currents: Float32Array, known: number) => {
     curve.current?.show(currents, known);
   }, []);
   const names = look.tracks.map((track, index) => track.name ?? `track ${index + 1}`);
@@ -76,7 +76,15 @@ function LookOnLoom({ piece, view, look, at }: Props) {
         <TimeAxis lengthMilliseconds={look.lengthMilliseconds} height={height} />
         <div className="warp whole" {...scrub}>
           {rows > 0 && (
-            <ClothCanvas look={at} columns={everyPixel} rows={rows} priority={1} onWoven={onWoven} />
+            <ClothCanvas
+              look={at}
+              columns={everyPixel}
+              rows={rows}
+              fromMs={0}
+              toMs={look.lengthMilliseconds}
+              priority={1}
+              onCurrents={onCurrents}
+            />
           )}
         </div>
         <div className="warp current" {...scrub}>

@@ -1,76 +1,134 @@
 /** The cloths that are in view: asked for, filled row by row as the loft weaves them, kept up to date. */
-import type { ClipPosition, LoftReply, WeaveRequest } from '../worker/protocol.ts';
+import type { Piece } from '../../../engine/piece/schema.ts';
+import type { LoftReply, LoftRequest } from '../worker/protocol.ts';
+import { clipAt } from './clip-at.ts';
+import { Cloth, type ClothPlan } from './cloth.ts';
+import { type ClothContent, clothContent, isKin, sameContent } from './cloth-content.ts';
 
-export interface ClothPlan {
-  readonly look: number;
-  readonly clip?: ClipPosition;
-  readonly rows: number;
-  /** Whether the currents are read as well. */
-  readonly peaks: boolean;
-  readonly priority: number;
+type Woven = Extract<LoftReply, { kind: 'woven' }>;
+type Currents = Extract<LoftReply, { kind: 'currents' }>;
+
+type ClothRequest = Extract<LoftRequest, { kind: 'weave' | 'unweave' }>;
+
+/** What the loft works on. */
+interface Held {
+  readonly revision: number;
+  readonly piece: Piece;
+  readonly brightness: number;
 }
 
-type WovenRows = Extract<LoftReply, { kind: 'woven' }>;
-
-/** Rows of an older revision stay until new ones have been woven over them. */
-export class Cloth {
-  levels = new Uint8Array(0);
-  readonly milliamps: Float32Array;
-  /** Rows of the present revision. */
-  wovenRows = 0;
-  private readonly listeners = new Set<() => void>();
-
-  constructor(readonly plan: ClothPlan) {
-    this.milliamps = new Float32Array(plan.rows);
-  }
-
-  take({ fromRow, levels, milliamps }: WovenRows): void {
-    const rowBytes = levels.length / milliamps.length;
-    if (this.levels.length !== rowBytes * this.plan.rows) {
-      this.levels = new Uint8Array(rowBytes * this.plan.rows);
-    }
-    this.levels.set(levels, fromRow * rowBytes);
-    this.milliamps.set(milliamps, fromRow);
-    this.wovenRows = fromRow + milliamps.length;
-    for (const listener of this.listeners) listener();
-  }
-
-  listen(listener: () => void): () => void {
-    this.listeners.add(listener);
-    return () => this.listeners.delete(listener);
-  }
+/** Cloths of clips that were in view a moment ago: one that goes to another track is there at once. */
+interface Kept {
+  readonly content: ClothContent;
+  readonly plan: ClothPlan;
+  readonly levels: Uint8Array;
 }
+const mostKept = 32;
 
 export class Cloths {
   private readonly wanted = new Map<string, Cloth>();
   private count = 0;
-  private revision = 0;
-  brightness = 0;
+  private held: Held | null = null;
+  private kept: Kept[] = [];
+  /** Told whenever nothing is left to weave of what the hand holds. */
+  onHandServed: () => void = () => {};
 
-  constructor(private readonly send: (request: WeaveRequest) => void) {}
+  /** @param shown the piece as the maker sees it; may be ahead of what the loft holds */
+  constructor(
+    private readonly send: (request: ClothRequest) => void,
+    private readonly shown: () => Piece | undefined,
+  ) {}
 
-  /** A cloth that is kept up to date until it is dropped. */
-  want(plan: ClothPlan): { cloth: Cloth; drop: () => void } {
-    const name = String(this.count++);
-    const cloth = new Cloth(plan);
-    this.wanted.set(name, cloth);
-    if (this.revision > 0) this.ask(name, cloth);
-    return { cloth, drop: () => this.wanted.delete(name) };
+  get brightness(): number {
+    return this.held?.brightness ?? 0;
   }
 
-  /** Everything in view is woven anew, for another revision or another brightness. */
-  reweave(revision: number, brightness: number): void {
-    this.revision = revision;
-    this.brightness = brightness;
+  /** A cloth that is kept up to date until it is dropped. */
+  want(plan: ClothPlan, priority: number): { cloth: Cloth; drop: () => void } {
+    const name = String(this.count++);
+    const cloth = new Cloth(plan);
+    cloth.priority = priority;
+    this.wanted.set(name, cloth);
+    this.ask(name, cloth);
+    const drop = () => {
+      this.wanted.delete(name);
+      if (cloth.left > 0) this.send({ kind: 'unweave', cloth: name });
+      this.keep(cloth);
+    };
+    return { cloth, drop };
+  }
+
+  /** The loft has another revision or brightness: what has changed is woven anew, what was left is gone on with. */
+  reweave(revision: number, piece: Piece, brightness: number): void {
+    this.held = { revision, piece, brightness };
     for (const [name, cloth] of this.wanted) this.ask(name, cloth);
   }
 
-  take(rows: WovenRows): void {
-    if (rows.revision === this.revision) this.wanted.get(rows.cloth)?.take(rows);
+  takeRows({ revision, cloth, fromRow, levels, rows }: Woven): void {
+    if (revision !== this.held?.revision) return;
+    const wanted = this.wanted.get(cloth);
+    if (wanted === undefined) return;
+    wanted.takeRows(fromRow, levels, rows);
+    if (wanted.priority === 0 && this.handServed()) this.onHandServed();
   }
 
-  private ask(cloth: string, { plan }: Cloth): void {
-    const { revision, brightness } = this;
-    this.send({ kind: 'weave', revision, cloth, brightness, ...plan });
+  takeCurrents({ revision, cloth, fromRow, milliamps }: Currents): void {
+    if (revision === this.held?.revision) this.wanted.get(cloth)?.takeCurrents(fromRow, milliamps);
+  }
+
+  /** Whether there is something in hand, and it is woven. */
+  handServed(): boolean {
+    const inHand = [...this.wanted.values()].filter(({ priority }) => priority === 0);
+    return inHand.length > 0 && inHand.every(({ left }) => left === 0);
+  }
+
+  private ask(name: string, cloth: Cloth): void {
+    const shown = this.shown();
+    if (this.held === null || shown === undefined) return;
+    const { revision, piece, brightness } = this.held;
+    const { plan, asked } = cloth;
+    if (plan.clip !== undefined && !isKin(clipAt(piece, plan.clip), clipAt(shown, plan.clip))) return;
+    const subject = clothContent(piece, plan);
+    if (subject === undefined) return;
+    const content = plan.currents ? [...subject, brightness] : subject;
+    if (sameContent(asked?.content, content)) {
+      if (cloth.left === 0 || asked?.revision === revision) return;
+      asked!.revision = revision;
+    } else {
+      cloth.begin(content, revision);
+      const levels = this.found(content, plan);
+      if (levels !== undefined) cloth.takeRows(0, levels, plan.rows);
+      if (cloth.left === 0) return;
+    }
+    const { fromMs, toMs, ...rest } = plan;
+    const start = plan.clip === undefined ? 0 : clipAt(piece, plan.clip)!.startMilliseconds;
+    this.send({
+      kind: 'weave',
+      revision,
+      cloth: name,
+      brightness,
+      ...rest,
+      fromMs: start + fromMs,
+      toMs: start + toMs,
+      firstRow: cloth.next,
+      count: cloth.left,
+      priority: cloth.priority,
+    });
+  }
+
+  private keep({ plan, asked, left, levels }: Cloth): void {
+    if (plan.clip === undefined || asked === undefined || left > 0) return;
+    const { content } = asked;
+    this.kept = [{ content, plan, levels }, ...this.kept].slice(0, mostKept);
+  }
+
+  private found(content: ClothContent, { clip, rows, fromMs, toMs }: ClothPlan): Uint8Array | undefined {
+    if (clip === undefined) return undefined;
+    const alike = (kept: Kept) =>
+      kept.plan.rows === rows &&
+      kept.plan.fromMs === fromMs &&
+      kept.plan.toMs === toMs &&
+      sameContent(kept.content, content);
+    return this.kept.find(alike)?.levels;
   }
 }

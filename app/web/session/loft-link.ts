@@ -12,7 +12,7 @@ import { startThread } from './start-thread.ts';
 import { Store } from './store.ts';
 import { SwatchLink } from './swatch-link.ts';
 
-/** While a slider moves, the loft gets a piece now and then, not every one. */
+/** While a slider moves, the loft gets a piece this often, or whenever it has woven what the hand holds. */
 const editMilliseconds = 120;
 /** Power and sketch wait for a rest: nobody reads them while turning something. */
 const restMilliseconds = 350;
@@ -49,14 +49,19 @@ export class LoftLink {
   private brightness = 0;
   private board: ChipName | null = null;
   private editTimer = 0;
+  private handedOver = Number.NEGATIVE_INFINITY;
   private restTimer = 0;
   private readings = 0;
   private readonly readers = new Map<number, (diagnostics: readonly Diagnostic[]) => void>();
 
-  constructor() {
+  /** @param shown the piece as the maker sees it */
+  constructor(shown: () => Piece | undefined) {
     this.worker = startThread('loft');
     this.worker.onmessage = ({ data }: MessageEvent<LoftReply>) => this.hear(data);
-    this.cloths = new Cloths((request) => this.ask(request));
+    this.cloths = new Cloths((request) => this.ask(request), shown);
+    this.cloths.onHandServed = () => {
+      if (this.editTimer !== 0) this.handOver();
+    };
     this.swatches = new SwatchLink((request) => this.ask(request));
     this.clip = new ClipLink((request) => this.ask(request));
   }
@@ -68,7 +73,9 @@ export class LoftLink {
     if (edited) {
       this.power.merge({ stale: true });
       this.sketch.merge({ stale: true });
-      if (this.editTimer === 0) this.editTimer = window.setTimeout(() => this.handOver(), editMilliseconds);
+      const wait = this.cloths.handServed() ? 0 : this.handedOver + editMilliseconds - performance.now();
+      if (wait <= 0) this.handOver();
+      else if (this.editTimer === 0) this.editTimer = window.setTimeout(() => this.handOver(), wait);
       return;
     }
     this.brightness = piece.output.startBrightness;
@@ -100,20 +107,21 @@ export class LoftLink {
   private handOver(): void {
     window.clearTimeout(this.editTimer);
     this.editTimer = 0;
+    this.handedOver = performance.now();
     if (this.piece === null) return;
     this.ask({ kind: 'hold', revision: this.revision, difference: differenceOf(this.held, this.piece) });
     this.held = this.piece;
     this.swatches.hold(this.revision, this.piece);
-    this.cloths.reweave(this.revision, this.brightness);
+    this.cloths.reweave(this.revision, this.piece, this.brightness);
     this.afterRest();
   }
 
   private afterRest(): void {
     window.clearTimeout(this.restTimer);
     this.restTimer = window.setTimeout(() => {
-      const { revision, brightness, board } = this;
-      if (this.editTimer !== 0) return;
-      if (this.cloths.brightness !== brightness) this.cloths.reweave(revision, brightness);
+      const { revision, piece, brightness, board } = this;
+      if (this.editTimer !== 0 || piece === null) return;
+      if (this.cloths.brightness !== brightness) this.cloths.reweave(revision, piece, brightness);
       this.ask({ kind: 'measure', revision, brightness });
       this.clip.weigh(revision, brightness);
       this.swatches.weigh(brightness);
@@ -131,7 +139,10 @@ export class LoftLink {
         this.library.set(reply.patterns);
         return;
       case 'woven':
-        this.cloths.take(reply);
+        this.cloths.takeRows(reply);
+        return;
+      case 'currents':
+        this.cloths.takeCurrents(reply);
         return;
       case 'swatch-drawn':
         this.swatches.takeDrawn(reply);

@@ -55,7 +55,7 @@ export class Session {
   constructor(private readonly startsPaused: boolean) {
     this.stage = startThread('stage');
     this.stage.onmessage = ({ data }: MessageEvent<StageReply>) => this.hear(data);
-    this.loft = new LoftLink();
+    this.loft = new LoftLink(() => this.bench.get().open?.piece);
     this.clock = new Clock(
       (request) => this.ask(request),
       () => this.bench.get().revision,

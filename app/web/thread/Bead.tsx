@@ -73,6 +73,8 @@ export function Bead(props: Props) {
           look={index}
           columns={props.columns}
           rows={swatchRows}
+          fromMs={0}
+          toMs={look.lengthMilliseconds}
           priority={firstPriority + index}
         />
         <span className="fringe" aria-hidden="true" />

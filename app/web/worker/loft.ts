@@ -9,10 +9,10 @@ import type { Piece } from '../../../engine/piece/schema.ts';
 import type { NamedLookPower } from '../../../engine/power/warnings.ts';
 import { changed } from './difference.ts';
 import { measure } from './measure.ts';
-import type { ClipPosition, DrawSwatchRequest, LoftReply, LoftRequest, WeaveRequest } from './protocol.ts';
+import type { ClipPosition, DrawSwatchRequest, LoftReply, LoftRequest } from './protocol.ts';
 import { drawSwatch } from './sample-strip.ts';
 import { Slices } from './slices.ts';
-import { soloScore, weave } from './weave.ts';
+import { jobsOfCloth, weaveJobs } from './weave-jobs.ts';
 import { weigh } from './weigh.ts';
 import { weighClip } from './weigh-clip.ts';
 
@@ -43,6 +43,10 @@ export class Loft {
       this.drawSwatch(request);
       return;
     }
+    if (request.kind === 'unweave') {
+      for (const name of jobsOfCloth(request.cloth)) this.slices.drop(name);
+      return;
+    }
     if (request.kind === 'hold') {
       this.slices.clear();
       this.revision = request.revision;
@@ -54,44 +58,15 @@ export class Loft {
     if (request.revision !== this.revision || this.score === null) return;
     if (request.kind === 'weave') {
       // A cloth of the piece before may still be in view, of a look that this one does not have.
-      if (request.look < this.score.looks.length) this.weave(this.score, request);
+      if (request.look < this.score.looks.length) {
+        for (const job of weaveJobs(this.score, request, this.post)) this.slices.add(job);
+      }
       return;
     }
     if (request.kind === 'measure') this.measure(this.score, request.brightness);
     else if (request.kind === 'weigh-clip') this.weighClip(this.score, request.clip, request.brightness);
     else if (request.kind === 'weigh') this.weigh(this.score, request.patterns, request.brightness);
     else this.sketch(this.score, request.board);
-  }
-
-  private weave(score: Score, request: WeaveRequest): void {
-    const { cloth, revision, clip, priority } = request;
-    const rows = weave(clip === undefined ? score : soloScore(score, clip), request);
-    let fromRow = 0;
-    let levels: Uint8Array[] = [];
-    let milliamps: number[] = [];
-    const work = (function* () {
-      for (const row of rows) {
-        if (row !== null) {
-          levels.push(row.levels.slice());
-          milliamps.push(row.peakMilliamps);
-        }
-        yield;
-      }
-    })();
-    const pause = () => {
-      if (milliamps.length === 0) return;
-      const sheet = joined(levels);
-      const currents = Float32Array.from(milliamps);
-      this.post({ kind: 'woven', revision, cloth, fromRow, levels: sheet, milliamps: currents }, [
-        sheet.buffer,
-        currents.buffer,
-      ]);
-      // Not by the length of the figures: what has been transferred is empty here.
-      fromRow += levels.length;
-      levels = [];
-      milliamps = [];
-    };
-    this.slices.add({ name: `weave ${cloth}`, priority, work, pause });
   }
 
   private drawSwatch({ swatch, pattern, own }: DrawSwatchRequest): void {
@@ -147,14 +122,4 @@ export class Loft {
     })();
     this.slices.add({ name: 'sketch', priority: priorities.sketch, work });
   }
-}
-
-function joined(parts: readonly Uint8Array[]): Uint8Array<ArrayBuffer> {
-  const whole = new Uint8Array(parts.reduce((size, part) => size + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
 }

@@ -97,7 +97,7 @@ export interface ShownFrame {
   readonly milliamps: number;
 }
 
-/** One loop of a look, or of one of its clips alone, as rows of levels from the top down. */
+/** A stretch of a look, or of one of its clips alone, as rows of levels from the top down. */
 export interface WeaveRequest {
   readonly kind: 'weave';
   readonly revision: number;
@@ -106,10 +106,16 @@ export interface WeaveRequest {
   readonly look: number;
   /** Only this clip, on black, at full opacity. */
   readonly clip?: ClipPosition;
+  /** In the time of the look. */
+  readonly fromMs: number;
+  readonly toMs: number;
+  /** Of the whole cloth; those that are wanted begin at `firstRow` and go on from the top. */
   readonly rows: number;
+  readonly firstRow: number;
+  readonly count: number;
+  /** The current of every row is wanted as well, in its own time. */
+  readonly currents: boolean;
   readonly brightness: number;
-  /** Whether anybody reads the currents; else they are those of each row's first frame. */
-  readonly peaks: boolean;
   /** Smaller comes first. */
   readonly priority: number;
 }
@@ -127,6 +133,8 @@ export type LoftRequest =
   /** From the piece that it holds, or from nothing. */
   | { readonly kind: 'hold'; readonly revision: number; readonly difference: Difference }
   | WeaveRequest
+  /** Nobody looks at the cloth any more. */
+  | { readonly kind: 'unweave'; readonly cloth: string }
   | { readonly kind: 'measure'; readonly revision: number; readonly brightness: number }
   | DrawSwatchRequest
   | {
@@ -162,8 +170,15 @@ export type LoftReply =
       readonly revision: number;
       readonly cloth: string;
       readonly fromRow: number;
+      readonly rows: number;
       /** Levels of all pixels, row by row. */
       readonly levels: Uint8Array;
+    }
+  | {
+      readonly kind: 'currents';
+      readonly revision: number;
+      readonly cloth: string;
+      readonly fromRow: number;
       /** The highest current within each row's stretch of time. */
       readonly milliamps: Float32Array;
     }

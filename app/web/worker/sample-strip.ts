@@ -4,7 +4,7 @@ import type { Score } from '../../../engine/look/score.ts';
 import { checkPiece } from '../../../engine/piece/load.ts';
 import type { PatternDefinition, Piece, PieceInput } from '../../../engine/piece/schema.ts';
 import { swatchMilliseconds, swatchPixels, swatchRows } from './swatch-size.ts';
-import { weave } from './weave.ts';
+import { weaveRows } from './weave.ts';
 
 /** Bent to a ring, as patterns that go by place would show half of themselves on a straight one. */
 const ring: PieceInput = {
@@ -42,11 +42,10 @@ export function* drawSwatch(
   yield;
   const sheet = new Uint8Array(swatchRows * swatchPixels * 3);
   let at = 0;
-  for (const row of weave(score, { look: 0, rows: swatchRows, brightness: 255, peaks: false })) {
-    if (row !== null) {
-      sheet.set(row.levels, at);
-      at += row.levels.length;
-    }
+  const plan = { look: 0, fromMs: 0, toMs: swatchMilliseconds, rows: swatchRows, brightness: 255 };
+  for (const { levels } of weaveRows(score, plan)) {
+    sheet.set(levels, at);
+    at += levels.length;
     yield;
   }
   return sheet;

@@ -36,6 +36,10 @@ export class Slices {
     this.next();
   }
 
+  drop(name: string): void {
+    this.jobs = this.jobs.filter((job) => job.name !== name);
+  }
+
   /** Drops every job but the lasting ones: what they were working on is out of date. */
   clear(): void {
     this.jobs = this.jobs.filter(({ lasting }) => lasting === true);

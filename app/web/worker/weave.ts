@@ -1,5 +1,5 @@
-/** One loop of a look as a cloth: a row of levels for each stretch of time, and the current within it. */
-import { borrowFrame, stillMoment } from '../../../engine/look/frame.ts';
+/** A stretch of a look as a cloth: a row of levels for each part of it, and the current within each part. */
+import { borrowFrame, borrowLevels, stillMoment } from '../../../engine/look/frame.ts';
 import type { Score, ScoredClip } from '../../../engine/look/score.ts';
 import type { ClipPosition } from './protocol.ts';
 
@@ -8,41 +8,56 @@ const mostTicks = 6000;
 
 export interface WeavePlan {
   readonly look: number;
+  readonly fromMs: number;
+  readonly toMs: number;
   readonly rows: number;
   readonly brightness: number;
-  /** Without it, a row's current is that of its first frame, which is quick. */
-  readonly peaks: boolean;
 }
 
 export interface WovenRow {
+  readonly row: number;
   /** Borrowed: good until the next row. */
   readonly levels: Uint8Array;
-  readonly peakMilliamps: number;
 }
 
-/** Row r is the frame at floor(r * length / rows). */
-export function* weave(
+/** When row r begins; row `rows` is the end of the stretch. */
+function timeOf({ fromMs, toMs, rows }: WeavePlan, row: number): number {
+  return fromMs + Math.floor((row * (toMs - fromMs)) / rows);
+}
+
+/**
+ * Row r is the frame at fromMs + floor(r * (toMs - fromMs) / rows).
+ * @param firstRow where to begin; after the last row the first one follows
+ */
+export function* weaveRows(
   score: Score,
-  { look, rows, brightness, peaks }: WeavePlan,
-): Generator<WovenRow | null, void> {
-  const { lengthMilliseconds } = score.looks[look]!;
+  plan: WeavePlan,
+  firstRow = 0,
+  count = plan.rows,
+): Generator<WovenRow, void> {
+  for (let i = 0; i < count; i++) {
+    const row = (firstRow + i) % plan.rows;
+    yield { row, levels: borrowLevels(score, stillMoment(plan.look, timeOf(plan, row), plan.brightness)) };
+  }
+}
+
+/** The highest current within each row's stretch of time, row by row; null wherever it may be interrupted. */
+export function* weaveCurrents(score: Score, plan: WeavePlan): Generator<number | null, void> {
   const tick = score.piece.tickMilliseconds;
-  const everyTick = peaks && lengthMilliseconds / tick <= mostTicks;
-  const levels = new Uint8Array(score.pixels.length * 3);
-  const frameAt = (ms: number) => borrowFrame(score, stillMoment(look, ms, brightness));
-  for (let row = 0; row < rows; row++) {
-    const start = Math.floor((row * lengthMilliseconds) / rows);
-    const end = Math.floor(((row + 1) * lengthMilliseconds) / rows);
-    const first = frameAt(start);
-    levels.set(first.levels);
-    let peakMilliamps = first.milliamps;
+  const everyTick = (plan.toMs - plan.fromMs) / tick <= mostTicks;
+  const milliampsAt = (ms: number) =>
+    borrowFrame(score, stillMoment(plan.look, ms, plan.brightness)).milliamps;
+  for (let row = 0; row < plan.rows; row++) {
+    const start = timeOf(plan, row);
+    const end = timeOf(plan, row + 1);
+    let peak = milliampsAt(start);
     if (everyTick) {
       for (let ms = (Math.floor(start / tick) + 1) * tick; ms < end; ms += tick) {
         yield null;
-        peakMilliamps = Math.max(peakMilliamps, frameAt(ms).milliamps);
+        peak = Math.max(peak, milliampsAt(ms));
       }
     }
-    yield { levels, peakMilliamps };
+    yield peak;
   }
 }
 

@@ -49,13 +49,13 @@ function watchInPage(): void {
   );
 
   /** Which cloths are being woven, and how many of their rows have come. */
-  const cloths = new Map<string, { clip: string; rows: number; come: number }>();
+  const cloths = new Map<string, { clip: string; left: number }>();
   const told = (request: StageRequest | LoftRequest) => {
     if (request.kind === 'edit') seen.push({ what: 'edit', at: now(), revision: request.revision });
     if (request.kind !== 'weave') return;
-    const { clip, revision, cloth, rows } = request;
+    const { clip, revision, cloth, count } = request;
     const name = clip === undefined ? '' : `${clip.look}.${clip.track}.${clip.clip}`;
-    cloths.set(`${revision} ${cloth}`, { clip: name, rows, come: 0 });
+    cloths.set(`${revision} ${cloth}`, { clip: name, left: count });
   };
   const said = (reply: StageReply | LoftReply) => {
     if (reply.kind === 'moment' && reply.frame !== null) {
@@ -63,11 +63,11 @@ function watchInPage(): void {
       seen.push({ what: 'frame', at: now(), revision: reply.revision, lit });
     }
     if (reply.kind !== 'woven') return;
-    const { revision, cloth, milliamps } = reply;
+    const { revision, cloth, rows } = reply;
     const weaving = cloths.get(`${revision} ${cloth}`);
     if (weaving === undefined) return;
-    weaving.come += milliamps.length;
-    if (weaving.come >= weaving.rows) seen.push({ what: 'cloth', at: now(), revision, clip: weaving.clip });
+    weaving.left -= rows;
+    if (weaving.left === 0) seen.push({ what: 'cloth', at: now(), revision, clip: weaving.clip });
   };
   const Plain = window.Worker;
   window.Worker = class extends Plain {

@@ -16,8 +16,6 @@ interface Props {
 /** After the cloths of the loom, which are larger. */
 const priority = 25;
 const threadHeight = 3;
-/** Of a short clip in a long look: the rest is woven for nobody. */
-const mostRows = 800;
 
 export function CourseCloth({ clip, look, spanMs, height }: Props) {
   const session = useSession();
@@ -26,8 +24,8 @@ export function CourseCloth({ clip, look, spanMs, height }: Props) {
     open?.view.clips.find((one) => one.look === at.look && one.track === at.track && one.clip === at.clip),
   );
   const shown = shownLength(clip, look);
-  const start = clip.endless ? 0 : clip.startMilliseconds;
-  const rows = Math.min(mostRows, Math.round((height / threadHeight) * (look.lengthMilliseconds / spanMs)));
+  const fromMs = clip.endless ? -clip.startMilliseconds : 0;
+  const rows = Math.round((height / threadHeight) * (shown / spanMs));
   return (
     <div className="course-cloth" aria-hidden="true">
       <div style={{ height: `${(shown / spanMs) * 100}%` }}>
@@ -37,9 +35,9 @@ export function CourseCloth({ clip, look, spanMs, height }: Props) {
             clip={view}
             columns={view.columns}
             rows={rows}
+            fromMs={fromMs}
+            toMs={fromMs + shown}
             priority={priority}
-            from={start / look.lengthMilliseconds}
-            to={Math.min(1, (start + shown) / look.lengthMilliseconds)}
           />
         )}
       </div>
