@@ -1,83 +1,62 @@
 /** The piece as worn after dark, with its buttons in reach. Always in view, whatever bench is open. */
-import { useEffect, useRef, useState } from 'react';
-import { useSize } from '../cloth/use-size.ts';
+import { useRef } from 'react';
 import { useSession } from '../session/context.ts';
 import { usePart, useStore } from '../session/store.ts';
-import { percent } from '../session/words.ts';
-import { usePictureTarget } from '../swatches/use-picture-target.ts';
+import { Brightness } from './Brightness.tsx';
+import { NextStep } from './NextStep.tsx';
+import { PictureCanvas } from './PictureCanvas.tsx';
 import { PieceButton } from './PieceButton.tsx';
-import { Scene } from './scene.ts';
+import { ShownPart } from './ShownPart.tsx';
+import { TimeSlider } from './TimeSlider.tsx';
+import { Transport } from './Transport.tsx';
+import { useLarge } from './use-large.ts';
+import { useNumberKeys } from './use-number-keys.ts';
 
 export function PicturePane() {
   const session = useSession();
-  const open = usePart(session.bench, (bench) => bench.open);
+  const pane = useRef<HTMLElement>(null);
+  const piece = usePart(session.bench, ({ open }) => open?.piece);
+  const at = usePart(session.playing, ({ look }) => look);
+  const large = useStore(session.desk.large);
+  useLarge(pane);
+  useNumberKeys(piece?.controls.buttons.length ?? 0);
+  const look = piece?.looks[at];
   return (
-    <section className="picture" aria-label="The piece, as worn after dark">
-      <PictureCanvas />
-      {open !== null && (
-        <>
-          <Veil />
-          <div className="picture-foot">
-            <div className="playing">
-              <Transport />
-              <Brightness start={open.piece.output.startBrightness} />
-            </div>
-            <div className="piece-buttons">
-              {open.piece.controls.buttons.map((button, index) => (
-                <PieceButton
-                  key={button.name}
-                  button={button}
-                  index={index}
-                  holdMilliseconds={open.piece.controls.holdMilliseconds}
-                />
-              ))}
-            </div>
+    <section ref={pane} className="picture" data-large={large} aria-label="The piece, as worn after dark">
+      {look !== undefined && <NextStep look={look} />}
+      <div className="picture-stage">
+        <PictureCanvas />
+        {piece !== undefined && look !== undefined && (
+          <div className="picture-head">
+            <ShownPart piece={piece} look={look} />
+            <Veil />
+            <LargeSwitch />
           </div>
-        </>
+        )}
+      </div>
+      {piece !== undefined && look !== undefined && (
+        <div className="picture-foot">
+          <div className="playing">
+            <Transport />
+            <TimeSlider
+              lengthMilliseconds={look.lengthMilliseconds}
+              tickMilliseconds={piece.tickMilliseconds}
+            />
+          </div>
+          <Brightness start={piece.output.startBrightness} />
+          <div className="piece-buttons">
+            {piece.controls.buttons.map((button, index) => (
+              <PieceButton
+                key={button.name}
+                button={button}
+                index={index}
+                holdMilliseconds={piece.controls.holdMilliseconds}
+              />
+            ))}
+          </div>
+        </div>
       )}
     </section>
-  );
-}
-
-function PictureCanvas() {
-  const session = useSession();
-  const view = usePart(session.bench, (bench) => bench.open?.view);
-  const box = useRef<HTMLDivElement>(null);
-  const canvas = useRef<HTMLCanvasElement>(null);
-  const [scene, setScene] = useState<Scene | null>(null);
-  const [fault, setFault] = useState(false);
-  const size = useSize(box);
-  usePictureTarget(box);
-
-  useEffect(() => {
-    let made: Scene;
-    try {
-      made = new Scene(canvas.current!);
-    } catch {
-      setFault(true);
-      return;
-    }
-    setScene(made);
-    return () => made.destroy();
-  }, []);
-
-  useEffect(() => {
-    if (scene === null || view === undefined || size.width === 0) return;
-    scene.resize(size.width, size.height);
-    scene.show(view);
-    if (session.frames.latest !== null) scene.light(session.frames.latest);
-  }, [session, scene, view, size]);
-
-  useEffect(() => {
-    if (scene === null) return;
-    return session.frames.listen((frame) => scene.light(frame));
-  }, [session, scene]);
-
-  return (
-    <div className="picture-canvas" data-takes-swatch="picture" ref={box}>
-      <canvas ref={canvas} role="img" aria-label="The pixels of the piece in their colours of the moment" />
-      {fault && <p className="whisper">This browser cannot draw the picture; everything else works.</p>}
-    </div>
   );
 }
 
@@ -88,50 +67,24 @@ function Veil() {
   return blackout ? <p className="veil">blackout</p> : null;
 }
 
-function Transport() {
+function LargeSwitch() {
   const session = useSession();
-  const { paused } = useStore(session.playing);
+  const large = useStore(session.desk.large);
   return (
     <button
       type="button"
-      className="transport"
-      aria-label={paused ? 'Play' : 'Pause'}
-      onClick={() => session.put({ paused: !paused })}
+      className="quiet icon"
+      aria-label={large ? 'Back to the bench' : 'Large picture'}
+      title={large ? 'Back to the bench (Escape)' : 'Large picture, to hold up against a garment'}
+      onClick={() => session.desk.large.set(!large)}
     >
       <svg viewBox="0 0 20 20" aria-hidden="true">
-        {paused ? <path d="M5 3 L17 10 L5 17Z" /> : <path d="M5 3h4v14H5zM11 3h4v14h-4z" />}
+        {large ? (
+          <path d="M8 3 V8 H3 M12 3 V8 H17 M8 17 V12 H3 M12 17 V12 H17" />
+        ) : (
+          <path d="M3 8 V3 H8 M12 3 H17 V8 M17 12 V17 H12 M8 17 H3 V12" />
+        )}
       </svg>
     </button>
-  );
-}
-
-function Brightness({ start }: { start: number }) {
-  const session = useSession();
-  const { brightness } = useStore(session.playing);
-  return (
-    <div className="brightness">
-      <label htmlFor="brightness">Brightness</label>
-      <output htmlFor="brightness">{percent(brightness)}</output>
-      <input
-        id="brightness"
-        type="range"
-        min={0}
-        max={255}
-        value={brightness}
-        aria-valuetext={percent(brightness)}
-        style={{ '--share': `${(brightness / 255) * 100}%` } as React.CSSProperties}
-        onChange={(event) => session.put({ brightness: Number(event.target.value) })}
-      />
-      {brightness !== start && (
-        <button
-          type="button"
-          className="quiet small"
-          title="The piece starts at this brightness from now on"
-          onClick={() => session.edit({ kind: 'set-output', set: { startBrightness: brightness } })}
-        >
-          start here
-        </button>
-      )}
-    </div>
   );
 }

@@ -75,6 +75,7 @@ export function PieceButton({ button, index, holdMilliseconds }: Props) {
         </svg>
         <span>{button.name}</span>
       </button>
+      <kbd title={`Press ${index + 1} on the keyboard`}>{index + 1}</kbd>
       <p className="legend" id={legend}>
         {gestureWords(button).map(({ gesture, effect }) => (
           <span key={gesture}>

@@ -23,3 +23,9 @@ export function screenColour(drive: Uint8Array, index: number, order: readonly n
   const channel = (at: number) => screenOfDrive[Math.min(255, drive[base + order[at]!]! + white)]!;
   return (channel(0) << 16) | (channel(1) << 8) | channel(2);
 }
+
+/** A colour 0xRRGGBB with a share of its screen value. */
+export function dimmed(colour: number, share: number): number {
+  const channel = (shift: number) => Math.round(((colour >> shift) & 255) * share) << shift;
+  return channel(16) | channel(8) | channel(0);
+}

@@ -33,3 +33,16 @@ export function nearestRun(
   const pixels = [...runs.keys()].filter((pixel) => runs[pixel] === run);
   return { run, pixels };
 }
+
+/** The pixel nearest to a point of the picture, hidden ones too; null if there is none within reach. */
+export function nearestPixel(spots: Float32Array, x: number, y: number, reach: number): number | null {
+  let nearest: number | null = null;
+  let least = reach;
+  for (let pixel = 0; pixel < spots.length / 2; pixel++) {
+    const distance = Math.hypot(spots[2 * pixel]! - x, spots[2 * pixel + 1]! - y);
+    if (distance > least) continue;
+    nearest = pixel;
+    least = distance;
+  }
+  return nearest;
+}

@@ -2,7 +2,7 @@
 import type { PieceView, ShownFrame } from '../worker/protocol.ts';
 import { fitPlaces } from './fit.ts';
 import { GlowPainter, type Layer, type LayerName, packed } from './glow-painter.ts';
-import { screenColour } from './light.ts';
+import { dimmed, screenColour } from './light.ts';
 
 interface LayerLook extends Pick<Layer, 'strength' | 'reach'> {
   /** In pitches of the strip, and its bounds in CSS pixels. */
@@ -19,15 +19,19 @@ const looks: Record<LayerName, LayerLook> = {
   core: { across: 1.8, least: 11, most: 54, strength: 1, reach: 0.74 },
 };
 
-const unlit = [30, 26, 21] as const;
+const unlit = [40, 35, 28] as const;
 /** What is left of a part that is wired but never lit. */
 const hiddenShare = 0.4;
+/** What is left of a light that another is shown by itself beside. */
+const asideShare = 0.1;
 /** More dots a CSS pixel than this nobody sees in a glow. */
 const mostDots = 2;
 
 export class Scene {
   private painter: GlowPainter | null = null;
   private view: PieceView | null = null;
+  /** Pixels in the spotlight; null for all. */
+  private inLight: ReadonlySet<number> | null = null;
   /** Colour of each pixel on the screen. */
   private lights = new Uint32Array(0);
   private layers: Record<LayerName, Layer> | null = null;
@@ -62,11 +66,17 @@ export class Scene {
     this.place();
   }
 
+  /** Only these shine, from the next frame on; all others are dimmed. */
+  single(pixels: Iterable<number> | null): void {
+    this.inLight = pixels === null ? null : new Set(pixels);
+  }
+
   light({ drive }: Pick<ShownFrame, 'drive'>): void {
     const { view, lights } = this;
     if (view === null || drive.length !== view.hidden.length * view.channels) return;
     for (let i = 0; i < lights.length; i++) {
-      const colour = screenColour(drive, i, view.order);
+      const full = screenColour(drive, i, view.order);
+      const colour = this.inLight === null || this.inLight.has(i) ? full : dimmed(full, asideShare);
       lights[i] = packed(colour >> 16, (colour >> 8) & 255, colour & 255);
     }
     this.draw();

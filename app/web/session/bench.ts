@@ -12,6 +12,9 @@ export interface OpenPiece {
   readonly unsaved: boolean;
 }
 
+/** Where the open piece came from: a sample, a file, the first answers, or what this browser had kept. */
+export type Origin = 'sample' | 'file' | 'answers' | 'kept';
+
 /** A file that could not be opened. */
 export interface Refusal {
   readonly fileName: string;
@@ -23,6 +26,7 @@ export type NextSteps = ReturnType<typeof nextSteps>;
 
 export interface Bench {
   readonly open: OpenPiece | null;
+  readonly origin: Origin;
   /** Of the piece on stage; 0 before there is one. */
   readonly revision: number;
   /** Counts the files opened, so that a view can tell another piece from an edited one. */
@@ -35,6 +39,7 @@ export interface Bench {
 
 export const emptyBench: Bench = {
   open: null,
+  origin: 'sample',
   revision: 0,
   opened: 0,
   refusal: null,

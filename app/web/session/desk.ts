@@ -1,6 +1,7 @@
 /** What the maker looks at and holds: none of it is part of the piece, and none of it is undone. */
 import type { Side } from '../../../engine/edit/kinds/runs.ts';
 import type { BenchName } from '../shell/benches.ts';
+import type { Spotlight } from '../worker/protocol.ts';
 import { Store } from './store.ts';
 
 /** A pattern on its way from the swatch book to where it is wanted. */
@@ -9,11 +10,14 @@ export interface CarriedSwatch {
   readonly pattern: string;
 }
 
-/** Which pixels the picture shows lit: all, or those of one zone. */
-export type Spotlight = { readonly zone: string } | { readonly track: number };
-
 export class Desk {
   readonly bench = new Store<BenchName>('compose');
+  /** "What have you got?" is being asked. */
+  readonly starting = new Store(false);
+  /** A sample invites to make a piece of one's own. */
+  readonly welcome = new Store(true);
+  /** The picture fills the window, to be held up against a garment. */
+  readonly large = new Store(false);
   /** Pixels in wire order that something on the page points at; the picture marks them. */
   readonly pointed = new Store<readonly number[]>([]);
   /** Names of the runs that the next move on the Place bench is for. */
@@ -23,5 +27,6 @@ export class Desk {
   /** The swatch book lies open at the edge of the Compose bench. */
   readonly bookOpen = new Store(false);
   readonly carried = new Store<CarriedSwatch | null>(null);
+  /** What of the piece the picture shows by itself; null for all of it. */
   readonly spotlight = new Store<Spotlight | null>(null);
 }

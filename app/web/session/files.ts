@@ -1,5 +1,6 @@
 /** Files in and out: samples, the maker's own, and what is handed back. */
 import type { Diagnostic } from '../../../engine/diagnostic.ts';
+import type { Piece } from '../../../engine/piece/schema.ts';
 import { fileStem } from './file-name.ts';
 import type { Session } from './session.ts';
 
@@ -24,13 +25,32 @@ export const samples: readonly Sample[] = Object.entries(sampleTexts).map(([path
   return { fileName, title: words.charAt(0).toUpperCase() + words.slice(1), load };
 });
 
-export async function openSample(session: Session, sample: Sample): Promise<void> {
-  await session.open(sample.fileName, await sample.load());
+export async function openSample(session: Session, sample: Sample): Promise<boolean> {
+  const text = await sample.load();
+  return (await mayLeave(session)) && session.open(sample.fileName, text, { origin: 'sample' });
 }
 
-export async function openFile(session: Session, file: File): Promise<void> {
-  if (file.size > mostBytes) session.refuse(file.name, tooLarge(file.size));
-  else await session.open(file.name, await file.text());
+export async function openFile(session: Session, file: File): Promise<boolean> {
+  if (file.size > mostBytes) {
+    session.refuse(file.name, tooLarge(file.size));
+    return false;
+  }
+  const text = await file.text();
+  return (await mayLeave(session)) && session.open(file.name, text);
+}
+
+/** Puts a piece of the first answers on the bench. */
+export async function openNew(session: Session, piece: Piece): Promise<boolean> {
+  if (!(await mayLeave(session))) return false;
+  return session.open(`${fileStem(piece)}.piece.json`, JSON.stringify(piece), { origin: 'answers' });
+}
+
+/** Whether another piece may take the place of the open one: work that is in no file is asked for first. */
+async function mayLeave(session: Session): Promise<boolean> {
+  if (session.bench.get().open?.unsaved !== true) return true;
+  const answer = await session.leaving.ask();
+  if (answer === 'save') savePiece(session);
+  return answer !== 'stay';
 }
 
 function tooLarge(bytes: number): Diagnostic {

@@ -23,6 +23,8 @@ export function keptView(before: PieceView | null, after: PieceView): PieceView 
     ...after,
     places: same(before.places, after.places) ? before.places : after.places,
     hidden: same(before.hidden, after.hidden) ? before.hidden : after.hidden,
+    runs: same(before.runs, after.runs) ? before.runs : after.runs,
+    positions: same(before.positions, after.positions) ? before.positions : after.positions,
     order: same(before.order, after.order) ? before.order : after.order,
     clips: same(before.clips, clips) ? before.clips : clips,
   };

@@ -5,6 +5,7 @@ import type { ChipName } from '../../../engine/parts/chips.ts';
 import type { LibraryPattern } from '../../../engine/pattern/library.ts';
 import type { ParameterDescription, Piece } from '../../../engine/piece/schema.ts';
 import { differenceOf } from '../worker/difference.ts';
+import type { Glimpse } from '../worker/glimpse.ts';
 import type { LoftReply, LoftRequest, LookFigures } from '../worker/protocol.ts';
 import { ClipLink } from './clip-link.ts';
 import { Cloths } from './cloths.ts';
@@ -52,6 +53,7 @@ export class LoftLink {
   private handedOver = Number.NEGATIVE_INFINITY;
   private restTimer = 0;
   private readings = 0;
+  private readonly glimpses = new Map<string, (glimpse: Glimpse | null) => void>();
   private readonly readers = new Map<number, (diagnostics: readonly Diagnostic[]) => void>();
 
   /** @param shown the piece as the maker sees it */
@@ -104,6 +106,12 @@ export class LoftLink {
     return new Promise((resolve) => this.readers.set(reading, resolve));
   }
 
+  /** One frame of a piece that is not on stage; null if it cannot be played. */
+  glimpse(name: string, text: string): Promise<Glimpse | null> {
+    this.ask({ kind: 'glimpse', name, text });
+    return new Promise((resolve) => this.glimpses.set(name, resolve));
+  }
+
   private handOver(): void {
     window.clearTimeout(this.editTimer);
     this.editTimer = 0;
@@ -143,6 +151,10 @@ export class LoftLink {
         return;
       case 'currents':
         this.cloths.takeCurrents(reply);
+        return;
+      case 'glimpsed':
+        this.glimpses.get(reply.name)?.(reply.glimpse);
+        this.glimpses.delete(reply.name);
         return;
       case 'swatch-drawn':
         this.swatches.takeDrawn(reply);

@@ -1,7 +1,7 @@
 /** One session at the bench: the open piece, the two workers, and everything the page shows of them. */
 import type { Checked, Diagnostic } from '../../../engine/diagnostic.ts';
 import type { Edit } from '../../../engine/edit/edit.ts';
-import { bail, nextSteps, redo, settle, startWork, undo, type Work } from '../../../engine/edit/history.ts';
+import { bail, nextSteps, redo, settle, undo, type Work } from '../../../engine/edit/history.ts';
 import type { Moment } from '../../../engine/look/moment.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
 import { differenceOf } from '../worker/difference.ts';
@@ -11,26 +11,18 @@ import { Clock } from './clock.ts';
 import { Desk } from './desk.ts';
 import { editWork, type Manner, pullWork } from './hand.ts';
 import { keptOpen, keptView, keptWarnings } from './kept.ts';
+import { Leaving } from './leaving.ts';
 import { LoftLink } from './loft-link.ts';
 import { startThread } from './start-thread.ts';
 import { Feed, Store } from './store.ts';
 import { eventWords } from './words.ts';
+import { type Arrival, arrived, isUnsaved, type Works } from './works.ts';
 
 /** The part of the moment that changes rarely enough for React. */
 export type Playing = Pick<Moment, 'look' | 'brightness' | 'blackout' | 'paused'>;
 
-type Answer = Exclude<StageReply, { kind: 'moment' }>;
+type Answer = Extract<StageReply, { kind: 'opened' | 'taken' | 'refused' }>;
 type OnStage = Extract<Answer, { kind: 'opened' | 'taken' }>;
-
-/** The open piece in the three states that may differ for a while. */
-interface Works {
-  /** As the maker sees it; may be some edits ahead of what is on stage. */
-  readonly shown: Work;
-  /** As the stage took it last. */
-  readonly played: Work;
-  /** As the maker has it in a file. */
-  readonly saved: Piece;
-}
 
 export class Session {
   readonly bench = new Store<Bench>(emptyBench);
@@ -38,9 +30,14 @@ export class Session {
   readonly playing = new Store<Playing>({ look: 0, brightness: 0, blackout: false, paused: false });
   readonly moments = new Feed<Moment>();
   readonly frames = new Feed<ShownFrame>();
+  /** Pixels that the picture shows lit; null for all. */
+  readonly inLight = new Store<Uint16Array | null>(null);
   readonly selected = new Store<ClipPosition | null>(null);
   /** The last thing that happened, in words, for those who cannot see it. */
   readonly announcement = new Store('');
+  /** Of a piece that was taken up again: since when it has been lying here, in words. */
+  readonly keptFrom = new Store<string | null>(null);
+  readonly leaving = new Leaving();
   readonly loft: LoftLink;
 
   private readonly stage: Worker;
@@ -61,19 +58,21 @@ export class Session {
       () => this.bench.get().revision,
     );
     this.clock.start();
+    this.desk.spotlight.subscribe(() => this.shine());
   }
 
   /** Opens a file's text. The piece that is open stays if this one cannot be played. */
-  open(fileName: string, text: string): Promise<boolean> {
+  open(fileName: string, text: string, arrival: Arrival = { origin: 'file' }): Promise<boolean> {
     return new Promise((resolve) => {
       const revision = ++this.revision;
       this.pending.set(revision, (answer) => {
         if (answer.kind === 'opened') {
           this.editWaits = false;
           this.clock.contacts.reset(answer.piece.controls.debounceMilliseconds);
-          const work = startWork(answer.piece);
-          this.takeStage(answer, { shown: work, played: work, saved: work.piece }, false);
-          this.bench.merge({ opened: this.bench.get().opened + 1, refusal: null, editFaults: [] });
+          const { origin } = arrival;
+          this.desk.spotlight.set(null);
+          this.takeStage(answer, arrived(answer.piece, arrival), false);
+          this.bench.merge({ opened: this.bench.get().opened + 1, origin, refusal: null, editFaults: [] });
           this.selectIn(0);
           if (this.startsPaused) this.put({ paused: true });
           this.announcement.set(`${answer.piece.name} is on the bench.`);
@@ -121,6 +120,11 @@ export class Session {
 
   redo(): void {
     this.change(redo);
+  }
+
+  /** The open piece with its history, to be kept for another day; null while nothing is open. */
+  get work(): Work | null {
+    return this.works === null ? null : settle(this.works.shown);
   }
 
   /** The file has been handed to the maker. */
@@ -198,11 +202,13 @@ export class Session {
       piece: works.shown.piece,
       view: keptView(before?.view ?? null, view),
       warnings: keptWarnings(before?.warnings ?? [], warnings),
-      unsaved: works.shown.piece !== works.saved,
+      unsaved: isUnsaved(works),
     };
     this.bench.merge({ open: keptOpen(before, open), revision, next: nextSteps(works.shown.history) });
     // Not the stage's copy: what an edit left alone is told by being the same object as before.
     this.loft.hold(revision, works.played.piece, edited);
+    // A zone may have other pixels now.
+    if (this.desk.spotlight.get() !== null) this.shine();
   }
 
   /** The stage goes on with the last piece that could be played, and so does the page. */
@@ -217,9 +223,15 @@ export class Session {
   private tellWorks(): void {
     const { open } = this.bench.get();
     if (open === null || this.works === null) return;
-    const { shown, saved } = this.works;
-    const unsaved = shown.piece !== saved;
+    const { shown } = this.works;
+    const unsaved = isUnsaved(this.works);
     this.bench.merge({ open: { ...open, piece: shown.piece, unsaved }, next: nextSteps(shown.history) });
+  }
+
+  /** The stage shows what the desk's spotlight falls on. */
+  private shine(): void {
+    const { revision } = this.bench.get();
+    if (revision > 0) this.ask({ kind: 'spotlight', revision, spotlight: this.desk.spotlight.get() });
   }
 
   private ask(request: StageRequest): void {
@@ -227,6 +239,10 @@ export class Session {
   }
 
   private hear(reply: StageReply): void {
+    if (reply.kind === 'spotlit') {
+      this.inLight.set(reply.pixels);
+      return;
+    }
     if (reply.kind !== 'moment') {
       const settle = this.pending.get(reply.revision);
       this.pending.delete(reply.revision);
@@ -248,12 +264,19 @@ export class Session {
       before.paused === paused;
     if (!unchanged) {
       this.playing.set({ look, brightness, blackout, paused });
-      if (before.look !== look) this.selectIn(look);
+      if (before.look !== look) this.enter(look);
       if (before.brightness !== brightness) this.loft.setBrightness(brightness);
     }
     this.moments.send(moment);
     if (frame !== null) this.frames.send(frame);
     if (events.length > 0) this.announcement.set(events.map(eventWords).join(' '));
+  }
+
+  /** Another look has other tracks: none of them is shown by itself. */
+  private enter(look: number): void {
+    const spotlight = this.desk.spotlight.get();
+    if (spotlight !== null && 'track' in spotlight) this.desk.spotlight.set(null);
+    this.selectIn(look);
   }
 
   /** The first clip of a look, so that there is always something to turn. */

@@ -1,14 +1,13 @@
 /** The name of the house and of the piece, the way in and out, and the benches. */
-import { useRef } from 'react';
+import { type ReactNode, useRef } from 'react';
 import { useSession } from '../session/context.ts';
-import { openFile, openSample, samples, savePiece } from '../session/files.ts';
+import { openFile, savePiece } from '../session/files.ts';
 import { usePart, useStore } from '../session/store.ts';
 import { benches } from './benches.ts';
 
 export function Header() {
   const session = useSession();
   const bench = useStore(session.desk.bench);
-  const open = usePart(session.bench, (now) => now.open);
   return (
     <header className="house">
       <h1>
@@ -26,64 +25,81 @@ export function Header() {
           </button>
         ))}
       </nav>
-      <p className="piece-name">
-        <b>{open?.piece.name ?? ''}</b>
-        {open?.unsaved === true && <span className="whisper"> not saved</span>}
-      </p>
-      <FileActions />
+      <PieceName />
+      <div className="actions">
+        <Steps />
+        <Files />
+      </div>
     </header>
   );
 }
 
-/** `Undo: Set period of Millrace`, for those who see the button and those who hear it. */
-function namedStep(word: string, step: string | undefined) {
-  const name = step === undefined ? word : `${word}: ${step}`;
-  return { 'aria-label': name, title: name, disabled: step === undefined };
+function PieceName() {
+  const session = useSession();
+  const { open, origin } = useStore(session.bench);
+  const keptFrom = useStore(session.keptFrom);
+  const notes = [
+    ...(open?.unsaved === true ? ['not saved'] : []),
+    ...(origin === 'kept' && keptFrom !== null ? [`taken up again from ${keptFrom}`] : []),
+  ];
+  return (
+    <p className="piece-name">
+      <b>{open?.piece.name ?? ''}</b>
+      {notes.length > 0 && <span className="whisper"> {notes.join(', ')}</span>}
+    </p>
+  );
 }
 
-function FileActions() {
+function Steps() {
   const session = useSession();
-  const { open, next } = useStore(session.bench);
+  const next = usePart(session.bench, (bench) => bench.next);
+  return (
+    <>
+      <StepButton word="Undo" step={next.undo} onPress={() => session.undo()}>
+        <path d="M8 4 L3 8.5 L8 13 M3 8.5 H12 a4.5 4.5 0 0 1 0 9" />
+      </StepButton>
+      <StepButton word="Redo" step={next.redo} onPress={() => session.redo()}>
+        <path d="M12 4 L17 8.5 L12 13 M17 8.5 H8 a4.5 4.5 0 0 0 0 9" />
+      </StepButton>
+    </>
+  );
+}
+
+interface StepButtonProps {
+  readonly word: string;
+  readonly step: string | undefined;
+  readonly onPress: () => void;
+  readonly children: ReactNode;
+}
+
+/** Named `Undo: Set period of Millrace`, for those who see it and those who hear it. */
+function StepButton({ word, step, onPress, children }: StepButtonProps) {
+  const name = step === undefined ? word : `${word}: ${step}`;
+  return (
+    <button
+      type="button"
+      className="quiet icon"
+      aria-label={name}
+      title={name}
+      disabled={step === undefined}
+      onClick={onPress}
+    >
+      <svg viewBox="0 0 20 20" aria-hidden="true">
+        {children}
+      </svg>
+    </button>
+  );
+}
+
+function Files() {
+  const session = useSession();
+  const hasPiece = usePart(session.bench, ({ open }) => open !== null);
   const picker = useRef<HTMLInputElement>(null);
   return (
-    <div className="actions">
-      <button
-        type="button"
-        className="quiet icon"
-        {...namedStep('Undo', next.undo)}
-        onClick={() => session.undo()}
-      >
-        <svg viewBox="0 0 20 20" aria-hidden="true">
-          <path d="M8 4 L3 8.5 L8 13 M3 8.5 H12 a4.5 4.5 0 0 1 0 9" />
-        </svg>
+    <>
+      <button type="button" className="quiet" onClick={() => session.desk.starting.set(true)}>
+        New piece
       </button>
-      <button
-        type="button"
-        className="quiet icon"
-        {...namedStep('Redo', next.redo)}
-        onClick={() => session.redo()}
-      >
-        <svg viewBox="0 0 20 20" aria-hidden="true">
-          <path d="M12 4 L17 8.5 L12 13 M17 8.5 H8 a4.5 4.5 0 0 0 0 9" />
-        </svg>
-      </button>
-      <select
-        aria-label="Open a sample"
-        value=""
-        onChange={(event) => {
-          const sample = samples.find(({ fileName }) => fileName === event.target.value);
-          if (sample !== undefined) void openSample(session, sample);
-        }}
-      >
-        <option value="" disabled hidden>
-          Samples
-        </option>
-        {samples.map(({ fileName, title }) => (
-          <option key={fileName} value={fileName}>
-            {title}
-          </option>
-        ))}
-      </select>
       <button type="button" className="quiet" onClick={() => picker.current?.click()}>
         Open
       </button>
@@ -100,9 +116,9 @@ function FileActions() {
           if (file !== undefined) void openFile(session, file);
         }}
       />
-      <button type="button" disabled={open === null} onClick={() => savePiece(session)}>
+      <button type="button" disabled={!hasPiece} onClick={() => savePiece(session)}>
         Save
       </button>
-    </div>
+    </>
   );
 }

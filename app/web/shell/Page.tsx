@@ -11,6 +11,7 @@ import type { BenchName } from './benches.ts';
 import { DropCloth } from './DropCloth.tsx';
 import { Figures } from './Figures.tsx';
 import { Header } from './Header.tsx';
+import { Leave } from './Leave.tsx';
 import { Refusal } from './Refusal.tsx';
 
 /** Compose is what the page opens with; the other benches are fetched when they are asked for. */
@@ -22,8 +23,13 @@ const benchViews: Record<BenchName, ComponentType> = {
   ),
 };
 
+const StartDialog = lazy(() =>
+  import('../start/StartDialog.tsx').then(({ StartDialog }) => ({ default: StartDialog })),
+);
+
 export function Page() {
   const session = useSession();
+  const starting = useStore(session.desk.starting);
   const bench = useStore(session.desk.bench);
   const BenchView = benchViews[bench];
   useShortcuts();
@@ -39,6 +45,12 @@ export function Page() {
       </main>
       <Figures />
       <Announcer />
+      {starting && (
+        <Suspense>
+          <StartDialog />
+        </Suspense>
+      )}
+      <Leave />
       <Refusal />
       <DropCloth />
     </div>

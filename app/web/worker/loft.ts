@@ -8,6 +8,7 @@ import { libraryPatterns } from '../../../engine/pattern/library.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
 import type { NamedLookPower } from '../../../engine/power/warnings.ts';
 import { changed } from './difference.ts';
+import { glimpse } from './glimpse.ts';
 import { measure } from './measure.ts';
 import type { ClipPosition, DrawSwatchRequest, LoftReply, LoftRequest } from './protocol.ts';
 import { drawSwatch } from './sample-strip.ts';
@@ -45,6 +46,10 @@ export class Loft {
     }
     if (request.kind === 'unweave') {
       for (const name of jobsOfCloth(request.cloth)) this.slices.drop(name);
+      return;
+    }
+    if (request.kind === 'glimpse') {
+      this.post({ kind: 'glimpsed', name: request.name, glimpse: glimpse(request.text) });
       return;
     }
     if (request.kind === 'hold') {

@@ -15,6 +15,7 @@ import type { ChipName } from '../../../engine/parts/chips.ts';
 import type { LibraryPattern } from '../../../engine/pattern/library.ts';
 import type { ParameterDescription, PatternDefinition, Piece } from '../../../engine/piece/schema.ts';
 import type { Difference } from './difference.ts';
+import type { Glimpse } from './glimpse.ts';
 import type { SwatchWeight } from './weigh.ts';
 import type { ClipWeight } from './weigh-clip.ts';
 
@@ -31,8 +32,9 @@ export interface PieceView {
   readonly places: Float32Array;
   /** 1 for a pixel that is wired but never lit. */
   readonly hidden: Uint8Array;
-  /** The run of each pixel, by its rank on the line. */
+  /** The run of each pixel, by its rank on the line, and its position there before anything was removed. */
   readonly runs: Uint16Array;
+  readonly positions: Uint16Array;
   /** Bytes of drive a pixel, and where red, green, blue (and white) stand among them. */
   readonly channels: 3 | 4;
   readonly order: readonly number[];
@@ -56,6 +58,9 @@ export interface ContactEdge {
 /** What the maker may set from outside of the piece's own buttons. */
 export type MomentChange = Partial<Pick<Moment, 'look' | 'ms' | 'brightness' | 'blackout' | 'paused'>>;
 
+/** What the picture shows by itself: a track of the look that plays, or the pixels of a zone. */
+export type Spotlight = { readonly zone: string } | { readonly track: number };
+
 export type StageRequest =
   | { readonly kind: 'open'; readonly revision: number; readonly text: string }
   /** From the piece on stage, whose single values the page's editing keeps sound. */
@@ -66,7 +71,8 @@ export type StageRequest =
       readonly elapsedMs: number;
       readonly edges: readonly ContactEdge[];
     }
-  | { readonly kind: 'put'; readonly revision: number; readonly change: MomentChange };
+  | { readonly kind: 'put'; readonly revision: number; readonly change: MomentChange }
+  | { readonly kind: 'spotlight'; readonly revision: number; readonly spotlight: Spotlight | null };
 
 interface OnStage {
   readonly revision: number;
@@ -80,6 +86,8 @@ export type StageReply =
   /** The edit is on stage; here, too, a moment follows. */
   | ({ readonly kind: 'taken' } & OnStage)
   | { readonly kind: 'refused'; readonly revision: number; readonly diagnostics: readonly Diagnostic[] }
+  /** Pixels that stand in the light of a zone; null for all. A track's light is in the frames themselves. */
+  | { readonly kind: 'spotlit'; readonly revision: number; readonly pixels: Uint16Array | null }
   | {
       readonly kind: 'moment';
       readonly revision: number;
@@ -94,7 +102,10 @@ export type StageReply =
 export interface ShownFrame {
   readonly levels: Uint8Array;
   readonly drive: Uint8Array;
+  /** Of the whole piece, whatever part of it is shown by itself. */
   readonly milliamps: number;
+  /** The limiter dimmed it. */
+  readonly limited: boolean;
 }
 
 /** A stretch of a look, or of one of its clips alone, as rows of levels from the top down. */
@@ -129,6 +140,14 @@ export interface DrawSwatchRequest {
   readonly own: readonly PatternDefinition[];
 }
 
+/** A look at a piece that is not on stage. */
+export interface GlimpseRequest {
+  readonly kind: 'glimpse';
+  /** The page's name for it, handed back. */
+  readonly name: string;
+  readonly text: string;
+}
+
 export type LoftRequest =
   /** From the piece that it holds, or from nothing. */
   | { readonly kind: 'hold'; readonly revision: number; readonly difference: Difference }
@@ -137,6 +156,7 @@ export type LoftRequest =
   | { readonly kind: 'unweave'; readonly cloth: string }
   | { readonly kind: 'measure'; readonly revision: number; readonly brightness: number }
   | DrawSwatchRequest
+  | GlimpseRequest
   | {
       readonly kind: 'weigh';
       readonly revision: number;
@@ -195,6 +215,7 @@ export type LoftReply =
       /** Row by row, as `drawSwatch` says; null for a pattern that cannot be played. */
       readonly levels: Uint8Array | null;
     }
+  | { readonly kind: 'glimpsed'; readonly name: string; readonly glimpse: Glimpse | null }
   | {
       readonly kind: 'weighed';
       readonly revision: number;

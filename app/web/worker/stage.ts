@@ -9,11 +9,21 @@ import { loadPiece } from '../../../engine/piece/load.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
 import { checkWhole } from '../../../engine/piece/validate.ts';
 import { changed } from './difference.ts';
-import type { ContactEdge, MomentChange, ShownFrame, StageReply, StageRequest } from './protocol.ts';
+import type {
+  ContactEdge,
+  MomentChange,
+  ShownFrame,
+  Spotlight,
+  StageReply,
+  StageRequest,
+} from './protocol.ts';
+import { spotlitPixels, spotlitScore } from './spotlight.ts';
 import { viewOf } from './view.ts';
 
 interface Performance {
   readonly score: Score;
+  /** What of it is shown. */
+  readonly shown: Score;
   readonly player: Player;
   readonly down: boolean[];
 }
@@ -22,10 +32,12 @@ export class Stage {
   private revision = 0;
   private on: Performance | null = null;
   private shownKey = '';
+  private spotlight: Spotlight | null = null;
 
   /** The replies to a request; none to `edit`, `play` and `put` while nothing is on stage. */
   answer(request: StageRequest): readonly StageReply[] {
     if (request.kind === 'open') return this.take(request.revision, loadPiece(request.text), null);
+    if (request.kind === 'spotlight') this.spotlight = request.spotlight;
     if (this.on === null) return [];
     switch (request.kind) {
       case 'edit': {
@@ -37,7 +49,17 @@ export class Stage {
       case 'put':
         // What was meant for an older piece may name a look that is gone.
         return [this.put(this.on, request.revision === this.revision ? request.change : {})];
+      case 'spotlight':
+        return this.shine(this.on, request.spotlight);
     }
+  }
+
+  private shine(on: Performance, spotlight: Spotlight | null): readonly StageReply[] {
+    const { score } = on;
+    this.on = { ...on, shown: spotlitScore(score, spotlight) };
+    this.shownKey = '';
+    const pixels = spotlitPixels(score, spotlight);
+    return [{ kind: 'spotlit', revision: this.revision, pixels }, this.tell(this.on, [], false)];
   }
 
   /** Puts a piece on stage, or says why not and goes on with the one that is there. */
@@ -50,7 +72,8 @@ export class Stage {
     const score = prepared.value;
     const player = new Player(score);
     if (before !== null) player.put(sameMoment(before, score));
-    this.on = { score, player, down: score.piece.controls.buttons.map(() => false) };
+    const shown = spotlitScore(score, this.spotlight);
+    this.on = { score, shown, player, down: score.piece.controls.buttons.map(() => false) };
     this.revision = revision;
     this.shownKey = '';
     const onStage = { revision, view: viewOf(score), warnings: diagnostics };
@@ -85,13 +108,21 @@ export class Stage {
     return this.tell(on, []);
   }
 
-  private tell({ score, player }: Performance, events: readonly PlayerEvent[], asked = true): StageReply {
-    const moment = player.moment();
-    const key = keyOf(moment, score.piece.tickMilliseconds);
-    const shown = key === this.shownKey ? null : frame(score, moment);
+  private tell(on: Performance, events: readonly PlayerEvent[], asked = true): StageReply {
+    const moment = on.player.moment();
+    const key = keyOf(moment, on.score.piece.tickMilliseconds);
+    const drawn = key === this.shownKey ? null : draw(on, moment);
     this.shownKey = key;
-    return { kind: 'moment', revision: this.revision, moment, events, frame: shown, asked };
+    return { kind: 'moment', revision: this.revision, moment, events, frame: drawn, asked };
   }
+}
+
+/** The light of what is shown, with the current of all of it. */
+function draw({ score, shown }: Performance, moment: Moment): ShownFrame {
+  const whole = frame(score, moment);
+  if (shown === score) return whole;
+  const { levels, drive } = frame(shown, moment);
+  return { ...whole, levels, drive };
 }
 
 /** Two moments of one key show the same frame: a look changes at its ticks only. */

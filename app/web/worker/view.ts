@@ -9,6 +9,7 @@ export function viewOf(score: Score): PieceView {
     places: Float32Array.from(pixels.flatMap(({ worn }) => [worn.x, worn.y])),
     hidden: Uint8Array.from(pixels, (pixel) => (pixel.hidden ? 1 : 0)),
     runs: Uint16Array.from(pixels, (pixel) => pixel.run),
+    positions: Uint16Array.from(pixels, (pixel) => pixel.position),
     channels: output.channels,
     order: output.order,
     limitMilliamps: current.limitMilliamps,

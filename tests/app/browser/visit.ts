@@ -110,8 +110,9 @@ export async function untilTold(page: Page, text: string): Promise<void> {
   );
 }
 
+/** As a file, which is the shorter way. Runs from the project's folder. */
 export async function openSample(page: Page, name: string, pieceName: string): Promise<void> {
-  await page.selectOption('[aria-label="Open a sample"]', `${name}.piece.json`);
+  await page.setInputFiles('input[type="file"]', `samples/${name}.piece.json`);
   await page.waitForFunction(
     (wanted) => document.querySelector('.piece-name b')?.textContent === wanted,
     pieceName,
