@@ -16,6 +16,7 @@ import './styles/house.css';
 import './styles/ask.css';
 import './styles/picture.css';
 import './styles/start.css';
+import './styles/dialogs.css';
 import './styles/thread.css';
 import './styles/cloth.css';
 import './styles/loom.css';

@@ -11,6 +11,7 @@ import { TimeSlider } from './TimeSlider.tsx';
 import { Transport } from './Transport.tsx';
 import { useLarge } from './use-large.ts';
 import { useNumberKeys } from './use-number-keys.ts';
+import { Veil } from './Veil.tsx';
 
 export function PicturePane() {
   const session = useSession();
@@ -58,13 +59,6 @@ export function PicturePane() {
       )}
     </section>
   );
-}
-
-/** In blackout the picture is rightly dark; it should not look broken. */
-function Veil() {
-  const session = useSession();
-  const { blackout } = useStore(session.playing);
-  return blackout ? <p className="veil">blackout</p> : null;
 }
 
 function LargeSwitch() {

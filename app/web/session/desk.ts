@@ -14,6 +14,10 @@ export class Desk {
   readonly bench = new Store<BenchName>('compose');
   /** "What have you got?" is being asked. */
   readonly starting = new Store(false);
+  /** The supply is being seen to. */
+  readonly supplyOpen = new Store(false);
+  /** The keys of the open bench are being told. */
+  readonly keysOpen = new Store(false);
   /** A sample invites to make a piece of one's own. */
   readonly welcome = new Store(true);
   /** The picture fills the window, to be held up against a garment. */

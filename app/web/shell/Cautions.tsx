@@ -1,13 +1,12 @@
 /** What to watch out for: the usual cautions of the craft, and those that this piece calls for. */
 import { useEffect, useId, useState } from 'react';
+import type { Diagnostic } from '../../../engine/diagnostic.ts';
 import { cautionsFor, deference } from '../../../engine/safety/cautions.ts';
 import { useSession } from '../session/context.ts';
 import { usePart, useStore } from '../session/store.ts';
+import { MendButton } from './MendButton.tsx';
 
-interface Told {
-  readonly message: string;
-  readonly advice: string;
-}
+type Told = Pick<Diagnostic, 'code' | 'message' | 'advice' | 'path'>;
 
 export function Cautions() {
   const session = useSession();
@@ -44,10 +43,11 @@ export function Cautions() {
             <>
               <h2>This piece</h2>
               <ul>
-                {own.map(({ message, advice }, index) => (
+                {own.map((warning, index) => (
                   // biome-ignore lint/suspicious/noArrayIndexKey: two clips may be told the same
                   <li key={index}>
-                    <b>{message}</b> {advice}
+                    <b>{warning.message}</b> {warning.advice}{' '}
+                    <MendButton warning={warning} onLeave={() => setOpen(false)} />
                   </li>
                 ))}
               </ul>
@@ -62,6 +62,16 @@ export function Cautions() {
                 </li>
               ))}
           </ul>
+          <button
+            type="button"
+            className="quiet small"
+            onClick={() => {
+              setOpen(false);
+              session.desk.supplyOpen.set(true);
+            }}
+          >
+            See to the supply
+          </button>
           <p className="whisper">{deference} This page does not look for flashing yet.</p>
         </section>
       )}

@@ -29,6 +29,17 @@ export function Header() {
       <div className="actions">
         <Steps />
         <Files />
+        <button
+          type="button"
+          className="quiet icon help"
+          aria-label="Keys"
+          title="Keys of this bench (?)"
+          onClick={() => session.desk.keysOpen.set(true)}
+        >
+          <svg viewBox="0 0 20 20" aria-hidden="true">
+            <path d="M3 6 H17 V14.500 H3 Z M6 9 H6.100 M10 9 H10.100 M14 9 H14.100 M7 12 H13" />
+          </svg>
+        </button>
       </div>
     </header>
   );

@@ -1,18 +1,18 @@
 /** The page: the piece and its figures always in view, and one bench at a time. */
-import { type ComponentType, lazy, Suspense, useEffect } from 'react';
+import { type ComponentType, lazy, Suspense } from 'react';
 import { ComposeBench } from '../compose/ComposeBench.tsx';
 import { PicturePane } from '../picture/PicturePane.tsx';
 import { useSession } from '../session/context.ts';
-import { savePiece } from '../session/files.ts';
 import { useStore } from '../session/store.ts';
 import { Thread } from '../thread/Thread.tsx';
 import { Announcer } from './Announcer.tsx';
 import type { BenchName } from './benches.ts';
 import { DropCloth } from './DropCloth.tsx';
-import { Figures } from './Figures.tsx';
+import { Figures } from './figures/Figures.tsx';
 import { Header } from './Header.tsx';
 import { Leave } from './Leave.tsx';
 import { Refusal } from './Refusal.tsx';
+import { useShortcuts } from './use-shortcuts.ts';
 
 /** Compose is what the page opens with; the other benches are fetched when they are asked for. */
 const benchViews: Record<BenchName, ComponentType> = {
@@ -23,13 +23,26 @@ const benchViews: Record<BenchName, ComponentType> = {
   ),
 };
 
-const StartDialog = lazy(() =>
-  import('../start/StartDialog.tsx').then(({ StartDialog }) => ({ default: StartDialog })),
-);
+/** What lies over the benches for a while, fetched when it is asked for. */
+const dialogs = [
+  {
+    opens: 'starting',
+    Dialog: lazy(() =>
+      import('../start/StartDialog.tsx').then(({ StartDialog }) => ({ default: StartDialog })),
+    ),
+  },
+  {
+    opens: 'supplyOpen',
+    Dialog: lazy(() => import('./SupplyDialog.tsx').then(({ SupplyDialog }) => ({ default: SupplyDialog }))),
+  },
+  {
+    opens: 'keysOpen',
+    Dialog: lazy(() => import('./KeysDialog.tsx').then(({ KeysDialog }) => ({ default: KeysDialog }))),
+  },
+] as const;
 
 export function Page() {
   const session = useSession();
-  const starting = useStore(session.desk.starting);
   const bench = useStore(session.desk.bench);
   const BenchView = benchViews[bench];
   useShortcuts();
@@ -45,11 +58,9 @@ export function Page() {
       </main>
       <Figures />
       <Announcer />
-      {starting && (
-        <Suspense>
-          <StartDialog />
-        </Suspense>
-      )}
+      {dialogs.map((dialog) => (
+        <Lying key={dialog.opens} {...dialog} />
+      ))}
       <Leave />
       <Refusal />
       <DropCloth />
@@ -57,27 +68,12 @@ export function Page() {
   );
 }
 
-/** Undo, redo and save as everywhere; a text that is being written keeps its own. */
-function useShortcuts() {
+function Lying({ opens, Dialog }: (typeof dialogs)[number]) {
   const session = useSession();
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-      const key = event.key.toLowerCase();
-      if (key === 's') {
-        event.preventDefault();
-        savePiece(session);
-        return;
-      }
-      const writes =
-        event.target instanceof Element && event.target.closest('textarea, .monaco-editor') !== null;
-      if (writes) return;
-      if (key === 'z' && !event.shiftKey) session.undo();
-      else if (key === 'y' || key === 'z') session.redo();
-      else return;
-      event.preventDefault();
-    };
-    window.addEventListener('keydown', onKey);
-    return () => window.removeEventListener('keydown', onKey);
-  }, [session]);
+  const open = useStore(session.desk[opens]);
+  return open ? (
+    <Suspense>
+      <Dialog />
+    </Suspense>
+  ) : null;
 }
