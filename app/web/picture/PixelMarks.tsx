@@ -54,7 +54,8 @@ export function PixelMarks({ view, size }: Props) {
 
   return (
     <>
-      <canvas ref={canvas} className="marks" />
+      {/* A canvas over the picture costs time with every frame, so there is one only while it is needed. */}
+      {pointed.length > 0 && <canvas ref={canvas} className="marks" />}
       <div
         className="pointing"
         role="slider"
