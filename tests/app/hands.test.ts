@@ -64,6 +64,23 @@ describe('W3 contacts', () => {
     );
   });
 
+  test('a press during time that is not played stays as long as it was', () => {
+    const contacts = new Contacts();
+    contacts.reset(20);
+    contacts.press(0, 100);
+    contacts.release(0, 220);
+    contacts.press(1, 300);
+    contacts.skipTo(750);
+    expect(contacts.take(750, 250)).toEqual([
+      { atMs: 1, button: 0, down: true },
+      { atMs: 120, button: 0, down: false },
+      { atMs: 200, button: 1, down: true },
+    ]);
+    contacts.release(1, 1100);
+    contacts.skipTo(1000);
+    expect(contacts.take(1000, 250)).toEqual([{ atMs: 100, button: 1, down: false }]);
+  });
+
   test('a contact that is down already is not pressed again, nor released twice', () => {
     const contacts = new Contacts();
     contacts.press(0, 10);

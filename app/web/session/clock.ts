@@ -55,6 +55,7 @@ export class Clock {
       return;
     }
     this.playedUntil = Math.max(this.playedUntil, now - longestStepMilliseconds);
+    this.contacts.skipTo(this.playedUntil);
     if (this.held) this.playedUntil = now;
     const elapsedMs = Math.floor(now - this.playedUntil);
     if (elapsedMs <= 0) return;

@@ -35,6 +35,16 @@ export class Contacts {
     this.waiting.push({ at: Math.max(now, since + this.shortestMilliseconds), button, down: false });
   }
 
+  /**
+   * Time before this will not be played: a page that was stuck goes on from here. What was pressed meanwhile
+   * is moved on as a whole, so that a press stays as long as it was.
+   */
+  skipTo(time: number): void {
+    const earliest = Math.min(...this.waiting.map(({ at }) => at));
+    const late = time - earliest;
+    if (late > 0) this.waiting = this.waiting.map((edge) => ({ ...edge, at: edge.at + late }));
+  }
+
   /** Takes the edges that fall into the next `elapsedMs` after `from`; later ones go on waiting. */
   take(from: number, elapsedMs: number): ContactEdge[] {
     const isDue = (edge: TimedEdge) => edge.at <= from + elapsedMs;
