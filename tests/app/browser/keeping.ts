@@ -1,29 +1,8 @@
 /** What the page keeps to: its own origin, its policy, and everybody's reach. */
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { axeFindings } from './axe.ts';
 import { eventually, type House, sizes, visit } from './visit.ts';
-
-/** The rule engine of Deque Systems, an outside judge of accessibility. */
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-/** Serious and critical findings outside of the code editor, as `rule: element`. */
-export async function seriousFindings(page: Page): Promise<string[]> {
-  // Through the debugger, which the page's policy does not bind.
-  await page.evaluate(axeSource);
-  const results = await page.evaluate(() => {
-    const { axe } = window as unknown as {
-      axe: { run(context: unknown, options: unknown): Promise<AxeResults> };
-    };
-    return axe.run({ exclude: ['.monaco-editor'] }, { resultTypes: ['violations'] });
-  });
-  expect(results.passes.length).toBeGreaterThan(10);
-  return results.violations
-    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    .flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 160)}`));
-}
 
 /** Widest of the page against the window. */
 function overhang(page: Page): Promise<number> {
@@ -71,20 +50,20 @@ export function testKeeping(house: () => House): void {
     test(`W14 at ${viewport.width} by ${viewport.height} nothing is out of reach (${name})`, async () => {
       const { page } = await visit(house(), { viewport });
       expect(await overhang(page)).toBeLessThanOrEqual(0);
-      expect(await seriousFindings(page)).toEqual([]);
+      expect(await axeFindings(page)).toEqual([]);
 
       await page.getByRole('button', { name: 'Show the source' }).click();
       await page.locator('.code-pane[data-ready="true"]').waitFor();
       await page.locator('.cautions button').click();
       await page.locator('.caution-panel').waitFor();
       expect(await overhang(page)).toBeLessThanOrEqual(0);
-      expect(await seriousFindings(page)).toEqual([]);
+      expect(await axeFindings(page)).toEqual([]);
       await page.keyboard.press('Escape');
 
       await page.getByRole('button', { name: 'Firmware' }).click();
       await page.locator('.code-pane[data-ready="true"]').waitFor();
       expect(await overhang(page)).toBeLessThanOrEqual(0);
-      expect(await seriousFindings(page)).toEqual([]);
+      expect(await axeFindings(page)).toEqual([]);
 
       await page.setInputFiles('input[type="file"]', {
         name: 'broken.piece.json',
@@ -93,7 +72,7 @@ export function testKeeping(house: () => House): void {
       });
       await page.getByRole('dialog').waitFor();
       expect(await overhang(page)).toBeLessThanOrEqual(0);
-      expect(await seriousFindings(page)).toEqual([]);
+      expect(await axeFindings(page)).toEqual([]);
     });
   }
 

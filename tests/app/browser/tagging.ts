@@ -9,7 +9,7 @@ import { choosePattern } from '../../../engine/edit/offers/pattern.ts';
 import { borrowFrame, stillMoment } from '../../../engine/look/frame.ts';
 import { loadPiece } from '../../../engine/piece/load.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
-import { seriousFindings } from './keeping.ts';
+import { axeFindings } from './axe.ts';
 import { samplePiece, scoreOf } from './samples.ts';
 import { eventually, type House, lastHeard, sizes, visit } from './visit.ts';
 
@@ -320,7 +320,7 @@ export function testTagging(house: () => House): void {
     await page.getByRole('button', { name: 'Add a key here' }).click();
     for (const size of [sizes.desk, sizes.phone]) {
       await page.setViewportSize(size);
-      expect(await seriousFindings(page)).toEqual([]);
+      expect(await axeFindings(page)).toEqual([]);
     }
     expect(complaints).toEqual([]);
   });
