@@ -28,6 +28,7 @@ export function Handles({ piece }: { piece: Piece }) {
 /** Pixels between what is in hand and the lines around it. */
 const air = 16;
 const stem = 26;
+const nameHeight = 40;
 const turnStep = 15;
 const leastFactor = 0.02;
 
@@ -40,7 +41,10 @@ function HandlesOf({ runs }: { runs: readonly Run[] }) {
   const middle = middleOf(box);
   const [a, b] = [toView({ x: box.left, y: box.top }), toView({ x: box.right, y: box.bottom })];
   const frame = { x: a.x - air, y: a.y - air, width: b.x - a.x + 2 * air, height: b.y - a.y + 2 * air };
-  const knob = { x: frame.x + frame.width / 2, y: frame.y - stem };
+  const [above, below] = [frame.y - stem, frame.y + frame.height + stem];
+  // Where it would stand on the name of the table, it stands at the foot of the frame.
+  const isHigh = above < nameHeight;
+  const knob = { x: frame.x + frame.width / 2, y: isHigh ? below : above };
   const corner = { x: frame.x + frame.width, y: frame.y + frame.height };
   const names = runs.map(({ name }) => name);
   const [only] = runs.length === 1 ? runs : [];
@@ -91,7 +95,7 @@ function HandlesOf({ runs }: { runs: readonly Run[] }) {
   return (
     <g className="handles">
       <rect className="held-frame" {...frame} rx={6} />
-      <path className="stem" d={`M${knob.x} ${frame.y}V${knob.y}`} />
+      <path className="stem" d={`M${knob.x} ${isHigh ? below - stem : frame.y}V${knob.y}`} />
       <Knob at={knob} title="Turn" onDown={turn} />
       {scales && (
         <Knob at={corner} title="Scale: pixels move apart or together" onDown={scale} look="square" />

@@ -10,6 +10,7 @@ import { Grid } from './Grid.tsx';
 import { ScaleBar } from './ScaleBar.tsx';
 import { useTravel } from './use-travel.ts';
 import { useView } from './use-view.ts';
+import '../../styles/place-table.css';
 
 interface Props {
   readonly side: Side;

@@ -15,6 +15,7 @@ import { RunSections } from './RunSections.tsx';
 import { Section } from './Section.tsx';
 import { StripRows } from './StripRows.tsx';
 import { isUnlit } from './unlit.ts';
+import '../../styles/place-tag.css';
 
 export function PlaceTag({ piece }: { piece: Piece }) {
   const session = useSession();

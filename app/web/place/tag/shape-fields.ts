@@ -66,8 +66,8 @@ const fields: ByShape<[], readonly ShapeField[]> = {
     })),
     angle('First pixel', shape.firstDegrees, (firstDegrees) => ({ ...shape, firstDegrees })),
     {
-      label: 'Seen at',
-      unit: '% height',
+      label: 'Flattened to',
+      unit: '%',
       min: 0,
       max: 100,
       step: 5,

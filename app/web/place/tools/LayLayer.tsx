@@ -30,7 +30,9 @@ export function LayLayer({ tool }: { tool: ToolOf<'lay'> }) {
       move({ from, to, free }) {
         const step = free || !hand.snaps.get() ? 0 : gridStep(view.millimetresPerPixel);
         const start = onGrid(from, step);
-        const end = step === 0 ? to : steady === 'direction' ? onRay(start, to) : onGrid(to, step);
+        // The way that the hand went, from where its start came to lie.
+        const way = { x: start.x + to.x - from.x, y: start.y + to.y - from.y };
+        const end = step === 0 ? to : steady === 'direction' ? onRay(start, way) : onGrid(to, step);
         const edit = adding(drawn(start, end, pitch));
         session.edit(edit, 'pull');
         session.desk.runsInHand.set([edit.run.name]);
