@@ -1,10 +1,11 @@
 /** Drawings in SVG as curves: L22 of app/web/SPEC.md. */
 import { describe, expect, test } from 'vitest';
-import { distance, pointOn, type Spot } from '../../app/web/place/curve/cubic.ts';
-import { piecesOf } from '../../app/web/place/curve/nodes.ts';
-import { curvesOf } from '../../app/web/place/curve/path-data.ts';
-import { linesOf, type SvgElement } from '../../app/web/place/curve/svg-drawing.ts';
+import { isClosed, nodesOf } from '../../app/web/place/curve/nodes.ts';
+import { linesOfPath } from '../../app/web/place/curve/path-data.ts';
+import { pathsOf, type SvgElement } from '../../app/web/place/curve/svg-drawing.ts';
 import { fitViewBox, lengthInMillimetres, outerViewport } from '../../app/web/place/curve/svg-units.ts';
+import { distance, type Place, pointOnCubic } from '../../engine/layout/cubic.ts';
+import { cubicsOf } from '../../engine/layout/path.ts';
 
 function element(
   localName: string,
@@ -16,17 +17,17 @@ function element(
 
 /** In SVG's own units: y down, one unit a millimetre. */
 function plain(data: string) {
-  return curvesOf({ name: '', data, transforms: ['scale(1 -1)'] });
+  return linesOfPath({ name: '', data, transforms: ['scale(1 -1)'] });
 }
 
-const nearby = (a: Spot, b: Spot, within: number) => expect(distance(a, b)).toBeLessThan(within);
+const nearby = (a: Place, b: Place, within: number) => expect(distance(a, b)).toBeLessThan(within);
 
 describe('path data', () => {
   // Examples of SVG 2, chapter 9 (triangle01, cubic01, quad01, arcs01), from memory.
   test('L22 lines and a closing line become pieces of a closed curve', () => {
-    const [triangle] = plain('M 100 100 L 300 100 L 200 300 z').curves;
-    expect(triangle!.closed).toBe(true);
-    expect(triangle!.nodes.map(({ at }) => at)).toEqual([
+    const [triangle] = plain('M 100 100 L 300 100 L 200 300 z').lines;
+    expect(isClosed(triangle!)).toBe(true);
+    expect(nodesOf(triangle!).map(({ at }) => at)).toEqual([
       [100, 100],
       [300, 100],
       [200, 300],
@@ -34,57 +35,75 @@ describe('path data', () => {
   });
 
   test('L22 a shorthand takes the reflected handle of the piece before', () => {
-    const [wave] = plain('M100,200 C100,100 250,100 250,200 S400,300 400,200').curves;
-    expect(piecesOf(wave!)).toEqual([
-      { start: [100, 200], first: [100, 100], second: [250, 100], end: [250, 200] },
-      { start: [250, 200], first: [250, 300], second: [400, 300], end: [400, 200] },
+    const [wave] = plain('M100,200 C100,100 250,100 250,200 S400,300 400,200').lines;
+    expect(cubicsOf(wave!)).toEqual([
+      { start: [100, 200], firstControl: [100, 100], secondControl: [250, 100], end: [250, 200] },
+      { start: [250, 200], firstControl: [250, 300], secondControl: [400, 300], end: [400, 200] },
     ]);
   });
 
   test('L22 quadratic curves and their shorthand are raised to cubic ones', () => {
-    const [hills] = plain('M200,300 Q400,50 600,300 T1000,300').curves;
-    const [up, down] = piecesOf(hills!);
-    nearby(pointOn(up!, 0.5), [400, 175], 1e-9);
-    nearby(pointOn(down!, 0.5), [800, 425], 1e-9);
+    const [hills] = plain('M200,300 Q400,50 600,300 T1000,300').lines;
+    const [up, down] = cubicsOf(hills!);
+    nearby(pointOnCubic(up!, 0.5), [400, 175], 1e-9);
+    nearby(pointOnCubic(down!, 0.5), [800, 425], 1e-9);
   });
 
   test('L22 an arc stays within 0.03 % of its radius', () => {
-    const [pie] = plain('M300,200 h-150 a150,150 0 1,0 150,-150 z').curves;
-    const round = piecesOf(pie!).slice(1, -1);
+    const [pie] = plain('M300,200 h-150 a150,150 0 1,0 150,-150 z').lines;
+    const round = cubicsOf(pie!).slice(1, -1);
     expect(round.length).toBeGreaterThanOrEqual(3);
     for (const piece of round) {
       for (let i = 0; i <= 20; i++) {
-        expect(Math.abs(distance(pointOn(piece, i / 20), [300, 200]) - 150)).toBeLessThan(150 * 3e-4);
+        expect(Math.abs(distance(pointOnCubic(piece, i / 20), [300, 200]) - 150)).toBeLessThan(150 * 3e-4);
       }
     }
     nearby(round.at(-1)!.end, [300, 50], 1e-9);
   });
 
+  test('L22 arcs bend the same way however they are transformed', () => {
+    const mirrored = {
+      name: '',
+      data: 'M40 0 A40 40 0 0 1 0 40',
+      transforms: ['rotate(30)', 'scale(-2 1.500)'],
+    };
+    const [quarter] = linesOfPath(mirrored).lines;
+    for (const cubic of cubicsOf(quarter!)) {
+      for (let i = 0; i <= 10; i++) {
+        const [x, y] = pointOnCubic(cubic, i / 10);
+        expect(Math.abs(Math.hypot(x / 2, y / 1.5) - 40)).toBeLessThan(40 * 3e-4);
+      }
+    }
+    const [x, y] = pointOnCubic(cubicsOf(quarter!)[0]!, 0.5);
+    const turned = (75 * Math.PI) / 180;
+    nearby([x, y], [-80 * Math.cos(turned), -60 * Math.sin(turned)], 0.05);
+  });
+
   test('L22 each stretch between two lifts of the pen is a curve of its own', () => {
-    const { curves, fault } = plain('m0 0 h10 m10 0 v10 l-5 0');
+    const { lines, fault } = plain('m0 0 h10 m10 0 v10 l-5 0');
     expect(fault).toBe('');
-    expect(curves.map(({ nodes }) => nodes.at(-1)!.at)).toEqual([
+    expect(lines.map((line) => nodesOf(line).at(-1)!.at)).toEqual([
       [10, 0],
       [15, 10],
     ]);
   });
 
   test('L22 a curve that is closed where it began has no piece that goes nowhere', () => {
-    const [ring] = plain('M0 0 C0 10 20 10 20 0 C20 -10 0 -10 0 0 Z').curves;
-    expect(ring!.closed).toBe(true);
-    expect(ring!.nodes).toHaveLength(2);
+    const [ring] = plain('M0 0 C0 10 20 10 20 0 C20 -10 0 -10 0 0 Z').lines;
+    expect(isClosed(ring!)).toBe(true);
+    expect(nodesOf(ring!)).toHaveLength(2);
   });
 
   test('L22 faulty data is drawn up to the fault, which is told', () => {
-    const { curves, fault } = plain('M0 0 L10 0 L20 ?');
-    expect(curves[0]?.nodes).toHaveLength(2);
+    const { lines, fault } = plain('M0 0 L10 0 L20 ?');
+    expect(nodesOf(lines[0]!)).toHaveLength(2);
     expect(fault).not.toBe('');
-    expect(plain('hello').curves).toEqual([]);
+    expect(plain('hello').lines).toEqual([]);
   });
 
   test('L22 y points up on the table', () => {
-    const { curves } = curvesOf({ name: '', data: 'M0 0 L0 10', transforms: [] });
-    expect(curves[0]!.nodes[1]!.at).toEqual([0, -10]);
+    const { lines } = linesOfPath({ name: '', data: 'M0 0 L0 10', transforms: [] });
+    expect(nodesOf(lines[0]!)[1]!.at).toEqual([0, -10]);
   });
 });
 
@@ -134,8 +153,8 @@ describe('units', () => {
 describe('files', () => {
   const page = { width: '100mm', height: '100mm', viewBox: '0 0 100 100' };
   const starts = (root: SvgElement) =>
-    linesOf(root).map((line) =>
-      curvesOf(line).curves[0]!.nodes[0]!.at.map((value) => Math.round(value * 100) / 100),
+    pathsOf(root).map((line) =>
+      linesOfPath(line).lines[0]!.start.map((value) => Math.round(value * 100) / 100),
     );
 
   test('L22 transforms of ancestors are applied from the inside out', () => {
@@ -179,7 +198,7 @@ describe('files', () => {
 
   test('L22 references in a circle end', () => {
     const root = element('svg', page, element('g', { id: 'a' }, element('use', { href: '#a' })));
-    expect(linesOf(root)).toEqual([]);
+    expect(pathsOf(root)).toEqual([]);
   });
 
   test('L22 hidden elements are left out; basic shapes are lines like others', () => {

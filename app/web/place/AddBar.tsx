@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { Piece } from '../../../engine/piece/schema.ts';
 import { useSession } from '../session/context.ts';
 import { useStore } from '../session/store.ts';
+import { CurveAdders } from './curve/CurveAdders.tsx';
 import { useHand } from './hand.ts';
 import { takeRuns } from './in-hand.ts';
 import { layInRoom } from './lay/add.ts';
@@ -58,6 +59,7 @@ export function AddBar({ piece }: { piece: Piece }) {
             else hand.take({ kind: 'dot' });
           }}
         />
+        <CurveAdders piece={piece} byHand={byHand} />
       </div>
       <label className="hand-switch">
         <input

@@ -19,6 +19,10 @@ export type Tool =
   /** Into a zone, or to make one. */
   | { readonly kind: 'lasso'; readonly into: string | null }
   | { readonly kind: 'mend'; readonly run: string; readonly to: 'hidden' | 'removed' }
+  /** A curve, spot by spot. */
+  | { readonly kind: 'draw' }
+  /** The nodes of a path; one of them may be chosen. */
+  | { readonly kind: 'bend'; readonly run: string; readonly node: number | null }
   | { readonly kind: 'measure' }
   | { readonly kind: 'shift' };
 export type ToolKind = Tool['kind'];

@@ -1,74 +1,84 @@
 /**
- * A curve as a hand works on it: nodes with two handles each. A handle that lies on its node is drawn in.
- * Every function gives a new curve; nodes count from 0 along it.
+ * A path as a hand works on it: nodes with two handles each, smooth or with a corner. A path that ends where
+ * it begins is closed there, and has one node for both. Every function gives a new path.
  */
-import { between, type Cubic, cut, distance, nearestShare, pointOn, type Spot } from './cubic.ts';
+import { removeNode as dropNode, moveNode as shiftNode } from '../../../../engine/edit/geometry/path.ts';
+import { between, distance, type Place, pointOnCubic } from '../../../../engine/layout/cubic.ts';
+import { cubicsOf, type PathShape } from '../../../../engine/layout/path.ts';
+import { nearestParameter } from './cubic.ts';
 
 export interface Node {
-  readonly at: Spot;
-  /** Towards the node before. */
-  readonly back: Spot;
-  /** Towards the node after. */
-  readonly ahead: Spot;
+  readonly at: Place;
+  /** Towards the node before; on the node itself where there is none. */
+  readonly back: Place;
+  /** Towards the node after; likewise. */
+  readonly ahead: Place;
 }
 
 export type Handle = 'back' | 'ahead';
+export type Line = Pick<PathShape, 'start' | 'curves'>;
 
-export interface Curve {
-  readonly nodes: readonly Node[];
-  /** Whether a last piece leads from the last node to the first. */
-  readonly closed: boolean;
+export function isClosed({ start, curves }: Line): boolean {
+  const [x, y] = curves.at(-1)!.end;
+  return x === start[0] && y === start[1];
 }
 
-/** Pieces in order; piece i begins at node i. */
-export function piecesOf({ nodes, closed }: Curve): Cubic[] {
-  return nodes.slice(0, closed ? undefined : -1).map((node, i) => {
-    const next = nodes[(i + 1) % nodes.length]!;
-    return { start: node.at, first: node.ahead, second: next.back, end: next.at };
+/** In order along the path; the end of a closed one is its first node. */
+export function nodesOf(line: Line): Node[] {
+  const { start, curves } = line;
+  const closed = isClosed(line);
+  const first: Node = {
+    at: start,
+    back: closed ? curves.at(-1)!.secondControl : start,
+    ahead: curves[0]!.firstControl,
+  };
+  const others = curves.map(({ secondControl, end }, i): Node => {
+    return { at: end, back: secondControl, ahead: curves[i + 1]?.firstControl ?? end };
   });
-}
-
-/** @param pieces one or more, each beginning where the one before ends; of a closed curve the last ends at the start */
-export function curveOf(pieces: readonly Cubic[], closed: boolean): Curve {
-  const nodes = pieces.map(({ start, first }, i): Node => {
-    const before = pieces[i - 1] ?? (closed ? pieces.at(-1) : undefined);
-    return { at: start, back: before?.second ?? start, ahead: first };
-  });
-  const { second, end } = pieces.at(-1)!;
-  return { nodes: closed ? nodes : [...nodes, { at: end, back: second, ahead: end }], closed };
+  return [first, ...(closed ? others.slice(0, -1) : others)];
 }
 
 /** Handles go where their node goes. */
-export function moveNode(curve: Curve, index: number, to: Spot): Curve {
-  return withNode(curve, index, (node) => {
-    const shift = ([x, y]: Spot): Spot => [x + to[0] - node.at[0], y + to[1] - node.at[1]];
-    return { at: to, back: shift(node.back), ahead: shift(node.ahead) };
-  });
+export function moveNode(path: PathShape, node: number, to: Place): PathShape {
+  const moved = shiftNode(path, node, [...to]);
+  return node === 0 && isClosed(path) ? shiftNode(moved, path.curves.length, [...to]) : moved;
 }
 
 /** On a smooth node the other handle turns along, and keeps its length. */
-export function moveHandle(curve: Curve, index: number, handle: Handle, to: Spot): Curve {
-  return withNode(curve, index, (node) => {
-    const moved = { ...node, [handle]: to };
-    const other = opposite[handle];
-    return isSmooth(node)
-      ? { ...moved, [other]: across(node.at, to, distance(node.at, node[other])) }
-      : moved;
-  });
+export function moveHandle(path: PathShape, node: number, handle: Handle, to: Place): PathShape {
+  const before = nodesOf(path)[node]!;
+  const other = opposite[handle];
+  const follows = isSmooth(before) && { [other]: across(before.at, to, distance(before.at, before[other])) };
+  return withHandles(path, node, { [handle]: to, ...follows });
 }
 
 const opposite: Readonly<Record<Handle, Handle>> = { back: 'ahead', ahead: 'back' };
 
 /** So far from the node, on the other side than a spot. */
-function across(at: Spot, spot: Spot, length: number): Spot {
+function across(at: Place, spot: Place, length: number): Place {
   const reach = distance(at, spot);
   return reach === 0 ? at : between(at, spot, -length / reach);
+}
+
+/** Tells a curve with its control points at one node exchanged. */
+function withHandles(path: PathShape, node: number, handles: Partial<Record<Handle, Place>>): PathShape {
+  const { length } = path.curves;
+  const arriving = node === 0 ? (isClosed(path) ? length - 1 : undefined) : node - 1;
+  const { back, ahead } = handles;
+  return {
+    ...path,
+    curves: path.curves.map((curve, i) => ({
+      ...curve,
+      ...(ahead !== undefined && i === node && { firstControl: [...ahead] }),
+      ...(back !== undefined && i === arriving && { secondControl: [...back] }),
+    })),
+  };
 }
 
 /** About a twentieth of a degree: rounding of files keeps a node smooth, a hand that means a corner does not. */
 const bend = 1e-3;
 
-/** Whether the curve goes through the node without a corner; a node with a drawn-in handle has one. */
+/** Whether the curve goes through the node without a corner; a node with a handle drawn in has one. */
 export function isSmooth({ at, back, ahead }: Node): boolean {
   const [bx, by] = [at[0] - back[0], at[1] - back[1]];
   const [ax, ay] = [ahead[0] - at[0], ahead[1] - at[1]];
@@ -77,110 +87,84 @@ export function isSmooth({ at, back, ahead }: Node): boolean {
   return bx * ax + by * ay > 0 && Math.abs(bx * ay - by * ax) <= bend * lengths;
 }
 
-/** Handles in line with both neighbours, each as long as a third of the way to its own. */
-export function smoothNode(curve: Curve, index: number): Curve {
-  return withNode(curve, index, (node) => smoothed(node.at, neighbours(curve, index)));
+/** Handles in line with both neighbours, each a third as long as the way to its own. */
+export function smoothNode(path: PathShape, node: number): PathShape {
+  const spots = nodesOf(path).map(({ at }) => at);
+  return withHandles(path, node, smoothHandles(spots, node, isClosed(path)));
 }
 
 /** Handles straight towards the neighbours. */
-export function cornerNode(curve: Curve, index: number): Curve {
-  const { before, after } = neighbours(curve, index);
-  return withNode(curve, index, ({ at }) => ({
-    at,
-    back: before === undefined ? at : between(at, before, 1 / 3),
-    ahead: after === undefined ? at : between(at, after, 1 / 3),
-  }));
+export function cornerNode(path: PathShape, node: number): PathShape {
+  const spots = nodesOf(path).map(({ at }) => at);
+  const { before, after } = neighbours(spots, node, isClosed(path));
+  const at = spots[node]!;
+  return withHandles(path, node, {
+    ...(before && { back: between(at, before, 1 / 3) }),
+    ...(after && { ahead: between(at, after, 1 / 3) }),
+  });
 }
 
 interface Neighbours {
-  readonly before: Spot | undefined;
-  readonly after: Spot | undefined;
+  readonly before: Place | undefined;
+  readonly after: Place | undefined;
 }
 
-function neighbours({ nodes, closed }: Curve, index: number): Neighbours {
-  const at = (i: number) => (closed ? nodes.at(i % nodes.length) : nodes[i])?.at;
-  return { before: at(index - 1), after: at(index + 1) };
+function neighbours(spots: readonly Place[], node: number, closed: boolean): Neighbours {
+  if (closed) return { before: spots.at(node - 1), after: spots[(node + 1) % spots.length] };
+  return { before: spots[node - 1], after: spots[node + 1] };
 }
 
-function smoothed(at: Spot, { before, after }: Neighbours): Node {
+function smoothHandles(spots: readonly Place[], node: number, closed: boolean): Record<Handle, Place> {
+  const at = spots[node]!;
+  const { before, after } = neighbours(spots, node, closed);
   const from = before ?? at;
   const to = after ?? at;
   const way = distance(from, to);
-  const along = (length: number): Spot =>
+  const along = (length: number): Place =>
     way === 0 ? at : [at[0] + ((to[0] - from[0]) * length) / way, at[1] + ((to[1] - from[1]) * length) / way];
+  return { back: along(-distance(at, from) / 3), ahead: along(distance(at, to) / 3) };
+}
+
+/** A smooth line through two spots or more. */
+export function lineThrough(spots: readonly Place[], closed: boolean): Line {
+  const handles = spots.map((_, i) => smoothHandles(spots, i, closed));
+  const ends = closed ? [...spots.slice(1), spots[0]!] : spots.slice(1);
   return {
-    at,
-    back: before === undefined ? at : along(-distance(at, before) / 3),
-    ahead: after === undefined ? at : along(distance(at, after) / 3),
+    start: [...spots[0]!],
+    curves: ends.map((end, i) => ({
+      firstControl: [...handles[i]!.ahead],
+      secondControl: [...handles[(i + 1) % spots.length]!.back],
+      end: [...end],
+    })),
   };
 }
 
-/** A smooth curve through two spots or more. */
-export function curveThrough(spots: readonly Spot[], closed: boolean): Curve {
-  const bare: Curve = { nodes: spots.map((at) => ({ at, back: at, ahead: at })), closed };
-  return { nodes: spots.map((at, i) => smoothed(at, neighbours(bare, i))), closed };
+/** As few as can be taken out of: two of an open path; of a closed one, so that it stays a way round. */
+export function canLoseNode(path: PathShape): boolean {
+  return path.curves.length > (isClosed(path) ? 2 : 1);
 }
 
-/** Another node on a piece; the curve stays the same. */
-export function addNode(curve: Curve, piece: number, share: number): Curve {
-  const pieces = piecesOf(curve);
-  return curveOf(
-    [...pieces.slice(0, piece), ...cut(pieces[piece]!, share), ...pieces.slice(piece + 1)],
-    curve.closed,
-  );
-}
-
-/**
- * Takes a node out. The handles on either side grow by what its own tell of the shares, so that taking out
- * a node which `addNode` put in gives the very curve before. An end takes its piece along.
- */
-export function removeNode(curve: Curve, index: number): Curve {
-  const { nodes, closed } = curve;
-  if (nodes.length <= 2) return curve;
-  const kept = nodes.filter((_, i) => i !== index);
-  const isEnd = !closed && (index === 0 || index === nodes.length - 1);
-  if (isEnd) return { nodes: trimmedEnds(kept), closed };
-  const { at, back, ahead } = nodes[index]!;
-  const span = distance(at, back) + distance(at, ahead);
-  const share = span === 0 ? 1 / 2 : Math.min(0.9, Math.max(0.1, distance(at, back) / span));
-  const before = (index - 1 + nodes.length) % nodes.length;
-  const after = (index + 1) % nodes.length;
-  return {
-    nodes: nodes
-      .map((node, i) => ({
-        ...node,
-        ...(i === before && { ahead: between(node.at, node.ahead, 1 / share) }),
-        ...(i === after && { back: between(node.at, node.back, 1 / (1 - share)) }),
-      }))
-      .filter((_, i) => i !== index),
-    closed,
-  };
-}
-
-/** Handles that lead nowhere are drawn in. */
-function trimmedEnds(nodes: readonly Node[]): Node[] {
-  return nodes.map((node, i) => ({
-    at: node.at,
-    back: i === 0 ? node.at : node.back,
-    ahead: i === nodes.length - 1 ? node.at : node.ahead,
-  }));
+/** The path without a node. A closed one stays closed, and begins at its next node if the first one goes. */
+export function removeNode(path: PathShape, node: number): PathShape {
+  if (!canLoseNode(path)) return path;
+  if (node > 0 || !isClosed(path)) return dropNode(path, node);
+  const [first, ...others] = path.curves;
+  const turned: PathShape = { ...path, start: first!.end, curves: [...others, first!] };
+  return dropNode(turned, path.curves.length - 1);
 }
 
 export interface Footing {
-  readonly piece: number;
-  readonly share: number;
+  readonly curve: number;
+  /** Parameter of the curve, 0 to 1. */
+  readonly at: number;
   readonly millimetresAway: number;
 }
 
-/** Where on the curve a spot lies nearest. */
-export function nearestOn(curve: Curve, spot: Spot): Footing {
-  const footings = piecesOf(curve).map((cubic, piece) => {
-    const share = nearestShare(cubic, spot);
-    return { piece, share, millimetresAway: distance(pointOn(cubic, share), spot) };
+/** Where on the line a spot lies nearest. */
+export function nearestOn(line: Line, spot: Place): Footing {
+  const footings = cubicsOf(line).map((cubic, curve) => {
+    const at = nearestParameter(cubic, spot);
+    return { curve, at, millimetresAway: distance(pointOnCubic(cubic, at), spot) };
   });
   return footings.reduce((best, next) => (next.millimetresAway < best.millimetresAway ? next : best));
-}
-
-function withNode(curve: Curve, index: number, change: (node: Node) => Node): Curve {
-  return { ...curve, nodes: curve.nodes.map((node, i) => (i === index ? change(node) : node)) };
 }

@@ -10,7 +10,7 @@ export interface SvgElement {
   getAttribute(name: string): string | null;
 }
 
-export interface DrawnLine {
+export interface DrawnPath {
   /** What the file calls it, or what it is. */
   readonly name: string;
   readonly data: string;
@@ -32,22 +32,22 @@ const undrawn = new Set([
 ]);
 
 /** Many more than anybody chooses from; a hostile file of nested references ends here. */
-const mostLines = 400;
+const mostPaths = 400;
 const mostNesting = 64;
 
 /** @param root the outermost `svg` of a file */
-export function linesOf(root: SvgElement): DrawnLine[] {
+export function pathsOf(root: SvgElement): DrawnPath[] {
   const named = new Map<string, SvgElement>();
   collectNames(root, named, 0);
-  const lines: DrawnLine[] = [];
+  const paths: DrawnPath[] = [];
   const { matrix } = outerViewport((name) => root.getAttribute(name));
-  walkChildren(root, [`matrix(${matrix.join(' ')})`], { named, lines, depth: 0 });
-  return lines;
+  walkChildren(root, [`matrix(${matrix.join(' ')})`], { named, paths, depth: 0 });
+  return paths;
 }
 
 interface Walk {
   readonly named: ReadonlyMap<string, SvgElement>;
-  readonly lines: DrawnLine[];
+  readonly paths: DrawnPath[];
   readonly depth: number;
 }
 
@@ -65,7 +65,7 @@ function walkChildren(element: SvgElement, outer: readonly string[], walk: Walk)
 
 function walkElement(element: SvgElement, outer: readonly string[], walk: Walk): void {
   const tag = element.localName;
-  if (undrawn.has(tag) || isHidden(element) || walk.lines.length >= mostLines) return;
+  if (undrawn.has(tag) || isHidden(element) || walk.paths.length >= mostPaths) return;
   const own = element.getAttribute('transform') ?? '';
   const transforms = own.trim() === '' ? outer : [own, ...outer];
   if (tag === 'use') walkReferred(element, transforms, walk);
@@ -73,7 +73,7 @@ function walkElement(element: SvgElement, outer: readonly string[], walk: Walk):
   else {
     const data = pathDataOf(tag, (name) => element.getAttribute(name));
     if (data === undefined) walkChildren(element, transforms, walk);
-    else if (data.trim() !== '') walk.lines.push({ name: nameOf(element), data, transforms });
+    else if (data.trim() !== '') walk.paths.push({ name: nameOf(element), data, transforms });
   }
 }
 
@@ -111,6 +111,6 @@ function nameOf(element: SvgElement): string {
 }
 
 /** Path data that was pasted by itself counts in px, as it would in a file without a view box. */
-export function pastedLine(data: string): DrawnLine {
+export function pastedPath(data: string): DrawnPath {
   return { name: 'path', data, transforms: [`scale(${millimetresPerPx})`] };
 }

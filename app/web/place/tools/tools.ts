@@ -1,5 +1,7 @@
 /** The tools of the table: a hint in words, and the layer that lies on the table while a tool is in hand. */
 import type { ComponentType } from 'react';
+import { BendLayer } from '../curve/BendLayer.tsx';
+import { DrawLayer } from '../curve/DrawLayer.tsx';
 import { MeasureLayer } from '../garment/MeasureLayer.tsx';
 import { ShiftLayer } from '../garment/ShiftLayer.tsx';
 import type { Tool, ToolKind, ToolOf } from '../hand.ts';
@@ -25,6 +27,11 @@ export const tools: { readonly [Kind in ToolKind]: ToolDescription<Kind> } = {
       `Tap pixels to ${to === 'hidden' ? 'hide them' : 'cut them out'}; once more brings them back.`,
     Layer: MendLayer,
   },
+  draw: {
+    hint: () => 'Tap where the curve goes through; tap the last spot again, or press Enter, to finish.',
+    Layer: DrawLayer,
+  },
+  bend: { hint: () => 'Pull nodes and handles; a double press adds a node.', Layer: BendLayer },
   measure: { hint: () => 'Drag along something whose length you know.', Layer: MeasureLayer },
   shift: { hint: () => 'Drag the picture; with Shift it turns.', Layer: ShiftLayer },
 };
