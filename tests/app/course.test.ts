@@ -216,22 +216,26 @@ describe('N8 keys', () => {
 });
 
 describe('N7 the playhead in the clip', () => {
-  const look = { lengthMilliseconds: 10_000 };
-  const clip = { startMilliseconds: 2000, lengthMilliseconds: 3000, endless: false };
+  const clip = {
+    startMilliseconds: 2000,
+    lengthMilliseconds: 3000,
+    endless: false,
+    loopMilliseconds: 10_000,
+  };
 
   test('is held at the ends of a clip, and runs on over all loops of an endless one', () => {
-    expect([0, 2000, 3500, 4999, 9000, 13_500].map((ms) => clipTimeAt(clip, look, ms))).toEqual([
+    expect([0, 2000, 3500, 4999, 9000, 13_500].map((ms) => clipTimeAt(clip, ms))).toEqual([
       0, 0, 1500, 2999, 3000, 1500,
     ]);
-    expect(clipTimeAt({ ...clip, endless: true }, look, 13_500)).toBe(11_500);
+    expect(clipTimeAt({ ...clip, endless: true }, 13_500)).toBe(11_500);
     expect([lookTimeAt(clip, 1500), lookTimeAt(clip, 3000)]).toEqual([3500, 4999]);
     expect(lookTimeAt({ ...clip, endless: true }, 11_500)).toBe(13_500);
   });
 
   test('keys behind the end of a clip are in sight, too', () => {
     const course: Course = [{ atMilliseconds: 4500, value: 1, easing: 'linear' }];
-    expect(spanOf(clip, look, course)).toBe(4500);
-    expect(spanOf(clip, look, [])).toBe(3000);
-    expect(spanOf({ ...clip, endless: true }, look, [])).toBe(10_000);
+    expect(spanOf(clip, course)).toBe(4500);
+    expect(spanOf(clip, [])).toBe(3000);
+    expect(spanOf({ ...clip, endless: true }, [])).toBe(10_000);
   });
 });

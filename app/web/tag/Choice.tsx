@@ -5,16 +5,21 @@ interface Props {
   readonly label: string;
   readonly value: string;
   readonly says?: string;
+  /** What the label means, to be asked for. */
+  readonly ask?: ReactNode;
   readonly onChange: (value: string) => void;
   /** Options. */
   readonly children: ReactNode;
 }
 
-export function Choice({ label, value, says, onChange, children }: Props) {
+export function Choice({ label, value, says, ask, onChange, children }: Props) {
   const id = useId();
   return (
     <div className="choice">
-      <label htmlFor={id}>{label}</label>
+      <span className="choice-label">
+        <label htmlFor={id}>{label}</label>
+        {ask}
+      </span>
       <select
         id={id}
         value={value}

@@ -4,9 +4,7 @@ import { fitClip } from '../../../engine/edit/snap/fit-clip.ts';
 import { fitEdge } from '../../../engine/edit/snap/fit-edge.ts';
 import { limits } from '../../../engine/piece/limits.ts';
 import type { Look } from '../../../engine/piece/schema.ts';
-import { useSession } from '../session/context.ts';
-import { usePart } from '../session/store.ts';
-import { useClipInHand, useClipPart } from './clip-in-hand.ts';
+import { useClipInHand, useClipPart, useLookPart, useTimes } from './clip-in-hand.ts';
 import { Dial } from './Dial.tsx';
 import { Entry } from './Entry.tsx';
 import { time } from './measures.ts';
@@ -17,40 +15,42 @@ import { niceStep } from './steps.ts';
 const stepMilliseconds = 100;
 
 export function TimeRows() {
-  const session = useSession();
-  const hand = useClipInHand();
-  const look = usePart(session.bench, ({ open }) => open?.piece.looks[hand.at.look]);
-  if (look === undefined) return null;
   return (
     <>
-      <StartRow look={look} />
-      <LengthRow look={look} />
+      <StartRow />
+      <LengthRow />
       <EndlessRow />
     </>
   );
 }
 
-function StartRow({ look }: { look: Look }) {
+function StartRow() {
   const hand = useClipInHand();
   const { track, clip: index } = hand.at;
-  const clip = useClipPart((one) => one);
-  const nearestStart = (startMilliseconds: number) =>
-    fitClip(look, track, { ...clip, startMilliseconds }, index) ?? clip.startMilliseconds;
+  const { startMilliseconds } = useTimes();
+  const nearestIn = (look: Look, wanted: number) => {
+    const clip = look.tracks[track]?.clips[index];
+    // Asked once more when the clip has just gone.
+    if (clip === undefined) return wanted;
+    return fitClip(look, track, { ...clip, startMilliseconds: wanted }, index) ?? clip.startMilliseconds;
+  };
+  const latest = useLookPart((look) => nearestIn(look, limits.lookMilliseconds));
+  const check = (ms: number) => {
+    const look = hand.now()?.piece.looks[hand.at.look];
+    const nearest = look === undefined ? ms : nearestIn(look, ms);
+    return nearest === ms ? null : `Taken there; ${time.text(nearest)} is the nearest free start.`;
+  };
   return (
     <div className="figure-row">
       <span>Starts at</span>
       <Entry
         label="Starts at"
-        value={clip.startMilliseconds}
+        value={startMilliseconds}
         min={0}
-        max={nearestStart(limits.lookMilliseconds)}
+        max={latest}
         step={stepMilliseconds}
         measure={time}
-        check={(ms) =>
-          nearestStart(ms) === ms
-            ? null
-            : `Taken there; ${time.text(nearestStart(ms))} is the nearest free start.`
-        }
+        check={check}
         onChange={(ms) =>
           hand.edit('start', (at) => ({ kind: 'move-clip', at, to: at, startMilliseconds: ms }), 'drag')
         }
@@ -61,10 +61,12 @@ function StartRow({ look }: { look: Look }) {
   );
 }
 
-function LengthRow({ look }: { look: Look }) {
+function LengthRow() {
   const hand = useClipInHand();
-  const { startMilliseconds, lengthMilliseconds } = useClipPart((clip) => clip);
-  const most = fitEdge(look, hand.at, 'end', startMilliseconds + limits.lookMilliseconds);
+  const { startMilliseconds, lengthMilliseconds } = useTimes();
+  const longest = useLookPart(
+    (look) => fitEdge(look, hand.at, 'end', 2 * limits.lookMilliseconds)?.lengthMilliseconds ?? shortestClip,
+  );
   return (
     <div className="figure-row">
       <span>Lasts</span>
@@ -72,7 +74,7 @@ function LengthRow({ look }: { look: Look }) {
         label="Lasts"
         value={lengthMilliseconds}
         min={shortestClip}
-        max={most?.lengthMilliseconds ?? lengthMilliseconds}
+        max={longest}
         step={stepMilliseconds}
         measure={time}
         onChange={(ms) =>

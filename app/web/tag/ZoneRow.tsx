@@ -1,6 +1,7 @@
 /** Where the clip plays. */
 import { useSession } from '../session/context.ts';
 import { usePart } from '../session/store.ts';
+import { Ask } from '../shell/Ask.tsx';
 import { Choice } from './Choice.tsx';
 import { useClipInHand, useClipPart } from './clip-in-hand.ts';
 import { RowFault } from './RowFault.tsx';
@@ -16,7 +17,17 @@ export function ZoneRow() {
   if (choices === null) return null;
   return (
     <>
-      <Choice label="Plays on" value={zone} onChange={(name) => hand.set(row, { zone: name })}>
+      <Choice
+        label="Plays on"
+        value={zone}
+        ask={
+          <Ask about="zone">
+            A named group of pixels, in an order of its own. Every run is one by itself; you can make others
+            on the Place bench.
+          </Ask>
+        }
+        onChange={(name) => hand.set(row, { zone: name })}
+      >
         {options([choices.all])}
         <optgroup label="Runs">{options(choices.runs)}</optgroup>
         {choices.own.length > 0 && <optgroup label="Zones of your own">{options(choices.own)}</optgroup>}

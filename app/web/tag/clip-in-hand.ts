@@ -6,13 +6,14 @@ import { createContext, useContext, useMemo, useRef } from 'react';
 import type { Diagnostic } from '../../../engine/diagnostic.ts';
 import type { Edit } from '../../../engine/edit/edit.ts';
 import type { ClipAddress } from '../../../engine/edit/kinds/addresses.ts';
-import type { Clip, Piece } from '../../../engine/piece/schema.ts';
+import type { Clip, Look, Piece } from '../../../engine/piece/schema.ts';
 import { clipAddress, clipAt } from '../session/clip-at.ts';
 import { useSession } from '../session/context.ts';
 import type { Manner } from '../session/hand.ts';
 import type { Session } from '../session/session.ts';
 import { Store, usePart } from '../session/store.ts';
 import type { ClipPosition } from '../worker/protocol.ts';
+import { clipTimeAt, type Times, timesOf } from './course/span.ts';
 
 export class ClipInHand {
   /** The row that was touched last: why an edit was refused is told there. */
@@ -52,6 +53,14 @@ export class ClipInHand {
     this.edit(row, (at) => ({ kind: 'set-clip', at, set }), manner);
   }
 
+  /** Where the playhead is in the clip, in whole milliseconds. */
+  playheadMs(): number {
+    const now = this.now();
+    const look = now?.piece.looks[this.at.look];
+    if (now === undefined || look === undefined) return 0;
+    return Math.floor(clipTimeAt(timesOf(now.clip, look), this.session.moments.latest?.ms ?? 0));
+  }
+
   rest(): void {
     this.session.endDrag();
   }
@@ -82,6 +91,30 @@ export function useClipPart<P>(part: (clip: Clip) => P): P {
     if (clip !== undefined) last.current = { part: part(clip) };
     return last.current!.part;
   });
+}
+
+/** @param part gives the same value for the same look, or one that is equal by itself, such as a number */
+export function useLookPart<P>(part: (look: Look) => P): P {
+  const session = useSession();
+  const { at } = useClipInHand();
+  const last = useRef<{ part: P } | null>(null);
+  return usePart(session.bench, ({ open }) => {
+    const look = open?.piece.looks[at.look];
+    if (look !== undefined) last.current = { part: part(look) };
+    return last.current!.part;
+  });
+}
+
+/** When the clip is on; the same object until one of its times is another. */
+export function useTimes(): Times {
+  const startMilliseconds = useClipPart((clip) => clip.startMilliseconds);
+  const lengthMilliseconds = useClipPart((clip) => clip.lengthMilliseconds);
+  const endless = useClipPart((clip) => clip.endless);
+  const loopMilliseconds = useLookPart((look) => look.lengthMilliseconds);
+  return useMemo(
+    () => ({ startMilliseconds, lengthMilliseconds, endless, loopMilliseconds }),
+    [startMilliseconds, lengthMilliseconds, endless, loopMilliseconds],
+  );
 }
 
 const none: readonly Diagnostic[] = [];

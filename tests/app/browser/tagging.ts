@@ -99,6 +99,9 @@ export function testTagging(house: () => House): void {
 
   test('N4 a row that is turned draws no other row anew', async () => {
     const { page } = await stillVisit(house());
+    await page.getByText('More about this clip').click();
+    await page.getByRole('button', { name: 'Lowest: let it change over time' }).click();
+    await page.getByRole('slider', { name: 'Time in the clip' }).waitFor();
     // React hands each element the props it was drawn with last: another object, if it was drawn again.
     const drawnAnew = await page.evaluate(async () => {
       const propsOf = (element: Element) => {
@@ -323,5 +326,34 @@ export function testTagging(house: () => House): void {
       expect(await axeFindings(page)).toEqual([]);
     }
     expect(complaints).toEqual([]);
+  });
+
+  test('N11 a range of an own pattern is changed beside its source, and a refused edit says why by its row', async () => {
+    const { page } = await stillVisit(house());
+    await page.getByRole('button', { name: 'Show the source' }).click();
+    await page.getByRole('button', { name: 'Make it my own' }).click();
+    await page.getByText('What can be turned on it').click();
+    const breath = page.getByRole('group', { name: 'period' });
+    const most = breath.getByLabel('to', { exact: true });
+    await most.fill('6 s');
+    await most.press('Enter');
+    // The clip had 8 seconds, and is made to fit.
+    expect(await page.getByLabel('One breath, exactly').inputValue()).toBe('6 s');
+    const called = breath.getByLabel('called');
+    await called.fill('In and out');
+    await called.press('Enter');
+    await page.getByLabel('In and out, exactly').waitFor();
+    expect(await nextUndo(page)).toBe('Undo: Set parameters of pattern my sleeper');
+
+    // Two clips take turns on one track, so the first of them cannot go on for ever.
+    await page.locator('.swatch', { hasText: 'High tide' }).click();
+    await page.getByRole('button', { name: /^Tide, track tide, 0 s/ }).click();
+    await page.getByText('More about this clip').click();
+    const endless = page.getByRole('checkbox', { name: 'Endless' });
+    await endless.click();
+    const row = page.locator('.figure-row', { has: endless });
+    await row.getByRole('alert').waitFor();
+    expect(await row.getByRole('alert').innerText()).toContain('begins before another one');
+    expect(await endless.isChecked()).toBe(false);
   });
 }

@@ -1,6 +1,7 @@
 /** Lightness, chroma and hue of a colour, on tracks that show what each place would give. */
 import { useMemo, useState } from 'react';
 import { useSession } from '../../session/context.ts';
+import { Ask } from '../../shell/Ask.tsx';
 import { Dial } from '../Dial.tsx';
 import { type Measure, share } from '../measures.ts';
 import { hexOf, isInGamut, mostChroma, mostChromaAt, type Oklch, oklchOf, trackOf } from './oklch.ts';
@@ -80,6 +81,7 @@ export function Turning({ value, onChange, onRest }: Props) {
         measure={plain}
         track={tracks.chroma}
         limit={mostChromaAt(asked.lightness, asked.hue)}
+        aside={<Ask about="chroma">How vivid a colour is: none is grey.</Ask>}
         onChange={(chroma) => turn({ chroma })}
         onRest={rest}
       />

@@ -1,30 +1,27 @@
 /** The cloth of the clip itself, on the time axis of a course. */
-import type { Clip, Look } from '../../../../engine/piece/schema.ts';
 import { ClothCanvas } from '../../cloth/ClothCanvas.tsx';
 import { useSession } from '../../session/context.ts';
 import { usePart } from '../../session/store.ts';
 import { useClipInHand } from '../clip-in-hand.ts';
-import { shownLength } from './span.ts';
+import { shownLength, type Times } from './span.ts';
 
 interface Props {
-  readonly clip: Clip;
-  readonly look: Look;
+  readonly times: Times;
   readonly spanMs: number;
   readonly height: number;
 }
 
-/** After the cloths of the loom, which are larger. */
-const priority = 25;
+/** It is what a hand works on. */
+const priority = 0;
 const threadHeight = 3;
 
-export function CourseCloth({ clip, look, spanMs, height }: Props) {
+export function CourseCloth({ times, spanMs, height }: Props) {
   const session = useSession();
   const { at } = useClipInHand();
   const view = usePart(session.bench, ({ open }) =>
     open?.view.clips.find((one) => one.look === at.look && one.track === at.track && one.clip === at.clip),
   );
-  const shown = shownLength(clip, look);
-  const fromMs = clip.endless ? -clip.startMilliseconds : 0;
+  const shown = shownLength(times);
   const rows = Math.round((height / threadHeight) * (shown / spanMs));
   return (
     <div className="course-cloth" aria-hidden="true">
@@ -35,8 +32,8 @@ export function CourseCloth({ clip, look, spanMs, height }: Props) {
             clip={view}
             columns={view.columns}
             rows={rows}
-            fromMs={fromMs}
-            toMs={fromMs + shown}
+            fromMs={0}
+            toMs={shown}
             priority={priority}
           />
         )}

@@ -1,9 +1,9 @@
 /** The way of a parameter through the time of its clip: drawn, and changed key by key. */
 import { useEffect, useRef, useState } from 'react';
 import type { Course } from '../../../../engine/edit/courses/course.ts';
-import { useSession } from '../../session/context.ts';
-import { usePart, useStore } from '../../session/store.ts';
-import { useClipInHand, useClipPart } from '../clip-in-hand.ts';
+import { useStore } from '../../session/store.ts';
+import { Ask } from '../../shell/Ask.tsx';
+import { useClipInHand, useTimes } from '../clip-in-hand.ts';
 import { CoursePlot } from './CoursePlot.tsx';
 import type { Moving } from './curve.ts';
 import { EasingRow } from './EasingRow.tsx';
@@ -16,11 +16,9 @@ interface Props {
 }
 
 export function CourseEditor({ parameter, course }: Props) {
-  const session = useSession();
   const hand = useClipInHand();
   const root = useRef<HTMLDivElement>(null);
-  const clip = useClipPart((one) => one);
-  const look = usePart(session.bench, ({ open }) => open?.piece.looks[hand.at.look]);
+  const times = useTimes();
   const chosen = Math.min(useStore(hand.key), course.length - 1);
   const keys = useKeyHand(parameter);
   const [large, setLarge] = useState(false);
@@ -28,7 +26,6 @@ export function CourseEditor({ parameter, course }: Props) {
   useEffect(() => {
     root.current?.closest('.keyed')?.scrollIntoView({ block: 'nearest' });
   }, [large]);
-  if (look === undefined) return null;
   const key = course[chosen]!;
   return (
     <div className="course" data-large={large} ref={root}>
@@ -37,18 +34,37 @@ export function CourseEditor({ parameter, course }: Props) {
           type="button"
           className="quiet small larger"
           aria-pressed={large}
+          aria-label="Larger"
+          title="Larger"
           onClick={() => setLarge(!large)}
         >
-          Larger
+          <svg viewBox="0 0 16 16" aria-hidden="true">
+            <path d="M9.500 2.500h4v4M13.500 2.500 9 7M6.500 13.500h-4v-4M2.500 13.500 7 9" />
+          </svg>
         </button>
-        <button type="button" className="quiet small" onClick={() => keys.addAtPlayhead()}>
-          Add a key here
+        <button
+          type="button"
+          className="quiet small"
+          aria-label="Add a key here"
+          title="At the time where the bright line is"
+          onClick={() => keys.addAtPlayhead()}
+        >
+          Add a key
         </button>
-        <button type="button" className="quiet small" onClick={() => keys.remove(chosen)}>
-          Remove key {chosen + 1}
+        <button
+          type="button"
+          className="quiet small"
+          aria-label={`Remove key ${chosen + 1}`}
+          onClick={() => keys.remove(chosen)}
+        >
+          Remove
         </button>
+        <Ask about="key">
+          A key says which value there is at one moment. From key to key the value glides. Drag a key, or
+          double-click to add one.
+        </Ask>
       </div>
-      <CoursePlot parameter={parameter} course={course} clip={clip} look={look} chosen={chosen} />
+      <CoursePlot parameter={parameter} course={course} times={times} chosen={chosen} />
       {course.length === 1 && (
         <p className="says">One key holds its value throughout. Move the playhead and add another.</p>
       )}

@@ -4,7 +4,6 @@
  */
 import { type MouseEvent, useMemo, useRef } from 'react';
 import type { Course } from '../../../../engine/edit/courses/course.ts';
-import type { Clip, Look } from '../../../../engine/piece/schema.ts';
 import { useSize } from '../../cloth/use-size.ts';
 import { timeMarks } from '../../compose/ruler.ts';
 import { exact } from '../measures.ts';
@@ -25,25 +24,24 @@ import {
 import { HandlePins } from './HandlePins.tsx';
 import { KeyPins } from './KeyPins.tsx';
 import { Needle } from './Needle.tsx';
-import { shownLength, spanOf } from './span.ts';
+import { shownLength, spanOf, type Times } from './span.ts';
 import { useKeyHand } from './use-key-hand.ts';
 
 interface Props {
   readonly parameter: Moving;
   readonly course: Course;
-  readonly clip: Clip;
-  readonly look: Look;
+  readonly times: Times;
   readonly chosen: number;
 }
 
 const markHeight = 40;
 
-export function CoursePlot({ parameter, course, clip, look, chosen }: Props) {
+export function CoursePlot({ parameter, course, times, chosen }: Props) {
   const keys = useKeyHand(parameter);
   const bed = useRef<HTMLDivElement>(null);
   const field = useRef<HTMLDivElement>(null);
   const { width, height } = useSize(field);
-  const spanMs = spanOf(clip, look, course);
+  const spanMs = spanOf(times, course);
   const isColour = parameter.kind === 'colour';
   const { min, max } = isColour ? { min: 0, max: 1 } : parameter;
   const step = parameter.kind === 'number' ? niceStep(max - min) : 1;
@@ -70,10 +68,10 @@ export function CoursePlot({ parameter, course, clip, look, chosen }: Props) {
             </span>
           ))}
         </div>
-        <CourseCloth clip={clip} look={look} spanMs={spanMs} height={height} />
+        <CourseCloth times={times} spanMs={spanMs} height={height} />
         {/* biome-ignore lint/a11y/noStaticElementInteractions: a shorter way to what a button does, too */}
         <div className="course-field" ref={field} data-kind={parameter.kind} onDoubleClick={onDoubleClick}>
-          <div className="beyond" style={{ top: `${(shownLength(clip, look) / spanMs) * 100}%` }} />
+          <div className="beyond" style={{ top: `${(shownLength(times) / spanMs) * 100}%` }} />
           {height > 0 && (
             <>
               {isColour ? (
@@ -97,7 +95,7 @@ export function CoursePlot({ parameter, course, clip, look, chosen }: Props) {
             </>
           )}
         </div>
-        <Needle parameter={parameter} clip={clip} look={look} spanMs={spanMs} bed={bed} />
+        <Needle parameter={parameter} times={times} spanMs={spanMs} bed={bed} />
       </div>
     </div>
   );

@@ -1,13 +1,12 @@
 /** A parameter that changes over the clip's time: its keys on a thread, and its whole way if asked for. */
 import { lazy, Suspense } from 'react';
 import type { Keyed } from '../../../../engine/pattern/keyed.ts';
-import { useSession } from '../../session/context.ts';
 import { usePart, useStore } from '../../session/store.ts';
-import { useClipInHand, useClipPart } from '../clip-in-hand.ts';
+import { useClipInHand, useTimes } from '../clip-in-hand.ts';
 import { exact, time } from '../measures.ts';
 import { colourAt, enginesCourses, type Moving, numberAt } from './curve.ts';
 import { Knot } from './KnotButton.tsx';
-import { clipTimeAt, spanOf } from './span.ts';
+import { spanOf } from './span.ts';
 
 /** Seen only once something moves. */
 const CourseEditor = lazy(() =>
@@ -20,15 +19,11 @@ interface Props {
 }
 
 export function KeyedRow({ parameter, value }: Props) {
-  const session = useSession();
   const hand = useClipInHand();
   const isOpen = usePart(hand.course, (open) => open === parameter.name);
   /** Without a knot it stands still, as it is at the playhead. */
   const untie = () => {
-    const now = hand.now();
-    const look = now?.piece.looks[hand.at.look];
-    if (now === undefined || look === undefined) return;
-    const ms = clipTimeAt(now.clip, look, session.moments.latest?.ms ?? 0);
+    const ms = hand.playheadMs();
     const courses = enginesCourses(parameter, value.keys);
     const still =
       parameter.kind === 'colour' ? colourAt(courses, ms) : Number(exact(numberAt(courses[0]!, ms)));
@@ -77,13 +72,9 @@ export function KeyedRow({ parameter, value }: Props) {
 
 /** The keys in order of time, from the start of the clip to its end. */
 function KeyThread({ parameter, value }: Props) {
-  const session = useSession();
   const hand = useClipInHand();
-  const clip = useClipPart((one) => one);
-  const look = usePart(session.bench, ({ open }) => open?.piece.looks[hand.at.look]);
   const chosen = useStore(hand.key);
-  if (look === undefined) return null;
-  const span = spanOf(clip, look, value.keys);
+  const span = spanOf(useTimes(), value.keys);
   return (
     <div className="key-thread">
       {value.keys.map((key, index) => (

@@ -1,10 +1,8 @@
 /** A knot at the end of a row: tied, the parameter changes over time. */
 import type { Key } from '../../../../engine/edit/kinds/keys.ts';
-import { useSession } from '../../session/context.ts';
 import { useClipInHand } from '../clip-in-hand.ts';
 import type { Moving } from './curve.ts';
 import { newKey } from './moves.ts';
-import { clipTimeAt } from './span.ts';
 
 interface Props {
   readonly parameter: Moving;
@@ -13,13 +11,9 @@ interface Props {
 }
 
 export function KnotButton({ parameter, value }: Props) {
-  const session = useSession();
   const hand = useClipInHand();
   const tie = () => {
-    const now = hand.now();
-    const look = now?.piece.looks[hand.at.look];
-    if (now === undefined || look === undefined) return;
-    const ms = clipTimeAt(now.clip, look, session.moments.latest?.ms ?? 0);
+    const ms = hand.playheadMs();
     const { name } = parameter;
     hand.edit(`parameter ${name}`, (at) => newKey({ at, parameter: name }, [], ms, value).edit);
     hand.course.set(name);

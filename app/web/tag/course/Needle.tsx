@@ -1,16 +1,14 @@
 /** The playhead across a course, held at the side where time is written. */
 import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRef } from 'react';
-import type { Clip, Look } from '../../../../engine/piece/schema.ts';
 import { useSession } from '../../session/context.ts';
 import { time } from '../measures.ts';
 import type { Moving } from './curve.ts';
-import { clipTimeAt } from './span.ts';
+import { clipTimeAt, type Times } from './span.ts';
 import { useKeyHand } from './use-key-hand.ts';
 
 interface Props {
   readonly parameter: Moving;
-  readonly clip: Clip;
-  readonly look: Look;
+  readonly times: Times;
   readonly spanMs: number;
   readonly bed: RefObject<HTMLElement | null>;
 }
@@ -20,7 +18,7 @@ const pageMs = 1000;
 /** How often the time is told to assistive technology while it runs by itself. */
 const toldEveryMs = 1000;
 
-export function Needle({ parameter, clip, look, spanMs, bed }: Props) {
+export function Needle({ parameter, times, spanMs, bed }: Props) {
   const session = useSession();
   const keys = useKeyHand(parameter);
   const line = useRef<HTMLDivElement>(null);
@@ -32,7 +30,7 @@ export function Needle({ parameter, clip, look, spanMs, bed }: Props) {
   useEffect(() => {
     let toldMs = Number.NEGATIVE_INFINITY;
     return session.moments.listen(({ ms, paused }) => {
-      const now = clipTimeAt(clip, look, ms);
+      const now = clipTimeAt(times, ms);
       if (!paused || now === sought.current) sought.current = null;
       line.current?.style.setProperty('top', `${Math.min(100, (now / spanMs) * 100)}%`);
       if (!paused && Math.abs(now - toldMs) < toldEveryMs) return;
@@ -40,7 +38,7 @@ export function Needle({ parameter, clip, look, spanMs, bed }: Props) {
       grip.current?.setAttribute('aria-valuenow', String(Math.floor(now)));
       grip.current?.setAttribute('aria-valuetext', time.text(Math.floor(now)));
     });
-  }, [session, clip, look, spanMs]);
+  }, [session, times, spanMs]);
 
   const scrub = (event: PointerEvent) => {
     const box = bed.current?.getBoundingClientRect();

@@ -2,27 +2,41 @@
 import type { Course } from '../../../../engine/edit/courses/course.ts';
 import type { Clip, Look } from '../../../../engine/piece/schema.ts';
 
-type Times = Pick<Clip, 'startMilliseconds' | 'lengthMilliseconds' | 'endless'>;
-type Loop = Pick<Look, 'lengthMilliseconds'>;
+/** When a clip is on. */
+export interface Times extends Pick<Clip, 'startMilliseconds' | 'lengthMilliseconds' | 'endless'> {
+  /** The length of its look. */
+  readonly loopMilliseconds: number;
+}
+
+export function timesOf(
+  { startMilliseconds, lengthMilliseconds, endless }: Clip,
+  { lengthMilliseconds: loopMilliseconds }: Look,
+): Times {
+  return { startMilliseconds, lengthMilliseconds, endless, loopMilliseconds };
+}
 
 /** How long the clip is in sight: an endless one as long as a loop of its look. */
-export function shownLength(clip: Times, look: Loop): number {
-  return clip.endless ? look.lengthMilliseconds : clip.lengthMilliseconds;
+export function shownLength(times: Times): number {
+  return times.endless ? times.loopMilliseconds : times.lengthMilliseconds;
 }
 
 /** Room for every key, also for those that a shortened clip has left behind its end. */
-export function spanOf(clip: Times, look: Loop, course: Course): number {
-  return Math.max(shownLength(clip, look), course.at(-1)?.atMilliseconds ?? 0);
+export function spanOf(times: Times, course: Course): number {
+  return Math.max(shownLength(times), course.at(-1)?.atMilliseconds ?? 0);
 }
 
 /** Milliseconds since the clip began; held at its ends while it is not on. */
-export function clipTimeAt(clip: Times, look: Loop, lookMs: number): number {
-  const ms = (clip.endless ? lookMs : lookMs % look.lengthMilliseconds) - clip.startMilliseconds;
-  return Math.max(0, clip.endless ? ms : Math.min(ms, clip.lengthMilliseconds));
+export function clipTimeAt(times: Times, lookMs: number): number {
+  const { endless, loopMilliseconds, startMilliseconds, lengthMilliseconds } = times;
+  const ms = (endless ? lookMs : lookMs % loopMilliseconds) - startMilliseconds;
+  return Math.max(0, endless ? ms : Math.min(ms, lengthMilliseconds));
 }
 
 /** The other way round. The very end of a clip is no longer part of it. */
-export function lookTimeAt(clip: Times, clipMs: number): number {
-  const last = clip.endless ? clipMs : clip.lengthMilliseconds - 1;
-  return clip.startMilliseconds + Math.max(0, Math.min(Math.round(clipMs), last));
+export function lookTimeAt(
+  { startMilliseconds, lengthMilliseconds, endless }: Times,
+  clipMs: number,
+): number {
+  const last = endless ? clipMs : lengthMilliseconds - 1;
+  return startMilliseconds + Math.max(0, Math.min(Math.round(clipMs), last));
 }

@@ -12,7 +12,7 @@ import { type ClipInHand, useClipInHand } from '../clip-in-hand.ts';
 import { exact } from '../measures.ts';
 import { colourAt, enginesCourses, type Moving, numberAt } from './curve.ts';
 import { type KeyWanted, newKey, placeKey } from './moves.ts';
-import { clipTimeAt, lookTimeAt } from './span.ts';
+import { lookTimeAt, timesOf } from './span.ts';
 
 export class KeyHand {
   constructor(
@@ -67,15 +67,14 @@ export class KeyHand {
   }
 
   playheadMs(): number {
-    const now = this.now();
-    const look = now?.piece.looks[this.hand.at.look];
-    if (now === undefined || look === undefined) return 0;
-    return Math.floor(clipTimeAt(now.clip, look, this.session.moments.latest?.ms ?? 0));
+    return this.hand.playheadMs();
   }
 
   scrubTo(clipMs: number): void {
     const now = this.now();
-    if (now !== undefined) this.session.scrub(lookTimeAt(now.clip, clipMs));
+    const look = now?.piece.looks[this.hand.at.look];
+    if (now === undefined || look === undefined) return;
+    this.session.scrub(lookTimeAt(timesOf(now.clip, look), clipMs));
   }
 
   endScrub(): void {
