@@ -7,7 +7,7 @@ import { FadeRows, TimeRows } from './TimeRows.tsx';
 export function MoreRows({ chance }: { chance: boolean }) {
   const [open, setOpen] = useState(false);
   return (
-    <details className="more" onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details className="more-rows" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>More about this clip</summary>
       {open && (
         <div className="rows">

@@ -50,7 +50,7 @@ export function KeyedRow({ parameter, value }: Props) {
         </button>
         <button
           type="button"
-          className="knot"
+          className="key-knot"
           aria-pressed={true}
           aria-label={`${parameter.label}: changes over time; let it stand still`}
           title="Let it stand still, as it is now"

@@ -20,7 +20,13 @@ export function KnotButton({ parameter, value }: Props) {
   };
   const words = `${parameter.label}: let it change over time`;
   return (
-    <button type="button" className="knot" aria-label={words} title="Let it change over time" onClick={tie}>
+    <button
+      type="button"
+      className="key-knot"
+      aria-label={words}
+      title="Let it change over time"
+      onClick={tie}
+    >
       <Knot />
     </button>
   );
