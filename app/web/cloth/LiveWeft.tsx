@@ -3,20 +3,21 @@ import { useEffect, useRef } from 'react';
 import { useSession } from '../session/context.ts';
 import { paintRows } from './sheet.ts';
 
-export function LiveWeft({ pixels }: { pixels: number }) {
+/** @param columns the pixel that each column shows */
+export function LiveWeft({ columns }: { columns: Uint16Array }) {
   const session = useSession();
   const canvas = useRef<HTMLCanvasElement>(null);
+  const pixels = columns.length;
   useEffect(() => {
     const context = canvas.current?.getContext('2d');
-    if (context == null || pixels === 0) return;
-    const image = context.createImageData(pixels, 1);
-    const columns = Uint16Array.from({ length: pixels }, (_, pixel) => pixel);
+    if (context == null || columns.length === 0) return;
+    const image = context.createImageData(columns.length, 1);
     return session.frames.listen(({ levels }) => {
       // A frame of the piece before may still be on its way.
-      if (levels.length !== pixels * 3) return;
+      if (levels.length !== columns.length * 3) return;
       paintRows(image, { levels, rows: 1 }, columns, 0, 1);
       context.putImageData(image, 0, 0);
     });
-  }, [session, pixels]);
+  }, [session, columns]);
   return <canvas ref={canvas} className="live-weft" width={Math.max(1, pixels)} height={1} />;
 }

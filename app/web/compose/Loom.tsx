@@ -2,11 +2,19 @@
  * The look that plays, on the loom: its cloth with its current beside it, and the cloth of every clip on
  * its track, all on one time axis that runs down.
  */
-import { type CSSProperties, useCallback, useMemo, useRef } from 'react';
+import { type CSSProperties, type KeyboardEvent, useCallback, useMemo, useRef, useState } from 'react';
+import { newTrack } from '../../../engine/piece/blank.ts';
 import type { Look, Piece } from '../../../engine/piece/schema.ts';
 import { ClothCanvas } from '../cloth/ClothCanvas.tsx';
 import { LiveWeft } from '../cloth/LiveWeft.tsx';
 import { useSize } from '../cloth/use-size.ts';
+import { pasteClip } from '../loom/clip-hands.ts';
+import { LoomBar } from '../loom/LoomBar.tsx';
+import { SnapLine } from '../loom/SnapLine.tsx';
+import { TrackHead, trackTitle } from '../loom/TrackHead.tsx';
+import { useClipPull } from '../loom/use-clip-pull.ts';
+import { useColumnPointing, useColumns } from '../loom/use-columns.ts';
+import { useLoomTarget } from '../loom/use-loom-target.ts';
 import { useSession } from '../session/context.ts';
 import { usePart } from '../session/store.ts';
 import { milliamps } from '../session/words.ts';
@@ -22,6 +30,9 @@ import { useScrub } from './use-scrub.ts';
 const threadHeight = 3;
 /** Marks of the axis stand at least this far apart. */
 const markHeight = 46;
+/** More rows than this are no clearer, and take long to weave. */
+const mostRows = 1200;
+const nowhere = new Uint16Array(0);
 
 export function Loom() {
   const session = useSession();
@@ -40,82 +51,153 @@ interface Props {
 }
 
 function LookOnLoom({ piece, view, look, at }: Props) {
+  const session = useSession();
   const bed = useRef<HTMLDivElement>(null);
   const curve = useRef<CurveHandle>(null);
+  const [zoom, setZoom] = useState(1);
   const { height } = useSize(bed);
-  const rows = Math.round(height / threadHeight);
-  const everyPixel = useMemo(() => Uint16Array.from(view.hidden, (_, pixel) => pixel), [view.hidden]);
+  const rows = Math.min(mostRows, Math.round(height / threadHeight));
+  const wired = useMemo(() => Uint16Array.from(view.hidden, (_, pixel) => pixel), [view.hidden]);
+  const everyPixel = useColumns(wired, view.places);
+  const { pointing } = useColumnPointing(everyPixel);
   const scrub = useScrub(bed, look.lengthMilliseconds, 'taps');
   const onCurrents = useCallback((currents: Float32Array, known: number) => {
     curve.current?.show(currents, known);
   }, []);
-  const names = look.tracks.map((track, index) => track.name ?? `track ${index + 1}`);
-  const style = { '--tracks': names.length } as CSSProperties;
+  const onPull = useClipPull(bed);
+  useLoomTarget(bed, look);
+  const style = { '--tracks': look.tracks.length, '--zoom': zoom } as CSSProperties;
+  const isEmpty = look.tracks.every(({ clips }) => clips.length === 0);
 
   return (
-    <section className="loom" aria-label={`Loom: ${look.name}`} style={style}>
-      <div className="loom-head" aria-hidden="true">
-        <span />
-        <div>
-          <b>{look.name}</b>
-          <LiveWeft pixels={everyPixel.length} />
-        </div>
-        <span>
-          current
-          <br />
-          <i>limit {milliamps(view.limitMilliamps)}</i>
-        </span>
-        {names.map((name, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: a track has no other identity than its rank
-          <span key={index} title={name}>
-            {name}
+    <section
+      className="loom"
+      aria-label={`Loom: ${look.name}`}
+      style={style}
+      onKeyDown={(event: KeyboardEvent) => {
+        if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'v') return;
+        event.preventDefault();
+        pasteClip(session);
+      }}
+    >
+      <LoomBar zoom={zoom} onZoom={setZoom} />
+      <div className="loom-sheet">
+        <div className="loom-head">
+          <span />
+          <div>
+            <b>{look.name}</b>
+            <LiveWeft columns={everyPixel} />
+          </div>
+          <span>
+            current
+            <br />
+            <i>limit {milliamps(view.limitMilliamps)}</i>
           </span>
-        ))}
-      </div>
-      <div className="loom-bed" ref={bed}>
-        <TimeAxis lengthMilliseconds={look.lengthMilliseconds} height={height} />
-        <div className="warp whole" {...scrub}>
-          {rows > 0 && (
-            <ClothCanvas
-              look={at}
-              columns={everyPixel}
-              rows={rows}
-              fromMs={0}
-              toMs={look.lengthMilliseconds}
-              priority={1}
-              onCurrents={onCurrents}
-            />
-          )}
+          {look.tracks.map((_, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a track has no other identity than its rank
+            <TrackHead key={index} look={look} track={index} />
+          ))}
+          <button
+            type="button"
+            className="quiet small add-track"
+            aria-label="Add a track on top"
+            title="Add a track on top"
+            onClick={() =>
+              session.edit({
+                kind: 'add-track',
+                at: { look: look.name, track: look.tracks.length },
+                track: newTrack(),
+              })
+            }
+          >
+            +
+          </button>
         </div>
-        <div className="warp current" {...scrub}>
-          <CurrentCurve ref={curve} limitMilliamps={view.limitMilliamps} />
-          <LiveCurrent curve={curve} lengthMilliseconds={look.lengthMilliseconds} />
-        </div>
-        {names.map((name, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: a track has no other identity than its rank
-          <div className="warp" key={index}>
-            {rows > 0 &&
-              view.clips
-                .filter((clip) => clip.look === at && clip.track === index)
-                .map((clip) => (
+        <div className="loom-bed" ref={bed}>
+          <TimeAxis lengthMilliseconds={look.lengthMilliseconds} height={height} />
+          <div
+            className="warp whole"
+            {...scrub}
+            onPointerMove={(event) => {
+              scrub.onPointerMove(event);
+              pointing.onPointerMove(event);
+            }}
+            onPointerLeave={pointing.onPointerLeave}
+          >
+            {rows > 0 && (
+              <ClothCanvas
+                look={at}
+                columns={everyPixel}
+                rows={rows}
+                fromMs={0}
+                toMs={look.lengthMilliseconds}
+                priority={1}
+                onCurrents={onCurrents}
+              />
+            )}
+          </div>
+          <div className="warp current" {...scrub}>
+            <CurrentCurve ref={curve} limitMilliamps={view.limitMilliamps} />
+            <LiveCurrent curve={curve} lengthMilliseconds={look.lengthMilliseconds} />
+          </div>
+          {look.tracks.map(({ clips }, track) => (
+            <div
+              className="warp"
+              // biome-ignore lint/suspicious/noArrayIndexKey: a track has no other identity than its rank
+              key={track}
+              data-takes-swatch="track"
+              data-look={at}
+              data-track={track}
+              data-empty={clips.length === 0}
+            >
+              {rows > 0 &&
+                clips.map((clip, index) => (
                   <ClipOnTrack
-                    key={clip.clip}
-                    piece={piece}
-                    look={look}
-                    trackName={name}
-                    view={clip}
+                    // biome-ignore lint/suspicious/noArrayIndexKey: nor has a clip
+                    key={index}
+                    clip={clip}
+                    look={at}
+                    track={track}
+                    index={index}
+                    trackName={trackTitle(look, track)}
+                    lookMilliseconds={look.lengthMilliseconds}
+                    wired={columnsOf(view, at, track, index)}
+                    places={view.places}
+                    isOwn={piece.patterns.some(({ name }) => name === clip.pattern)}
                     rows={rows}
+                    onPull={onPull}
                   />
                 ))}
-          </div>
-        ))}
-        <Shuttle
-          lengthMilliseconds={look.lengthMilliseconds}
-          tickMilliseconds={piece.tickMilliseconds}
-          bed={bed}
-        />
+            </div>
+          ))}
+          {isEmpty && <EmptyLook />}
+          <SnapLine lengthMilliseconds={look.lengthMilliseconds} />
+          <Shuttle
+            lengthMilliseconds={look.lengthMilliseconds}
+            tickMilliseconds={piece.tickMilliseconds}
+            bed={bed}
+          />
+        </div>
       </div>
     </section>
+  );
+}
+
+/** A clip that the stage has not taken yet has no columns for a moment. */
+function columnsOf(view: PieceView, look: number, track: number, clip: number): Uint16Array {
+  const shown = view.clips.find((one) => one.look === look && one.track === track && one.clip === clip);
+  return shown?.columns ?? nowhere;
+}
+
+function EmptyLook() {
+  const session = useSession();
+  return (
+    <div className="empty-look">
+      <p>Nothing shines in this look yet.</p>
+      <button type="button" onClick={() => session.desk.bookOpen.set(true)}>
+        Choose a swatch
+      </button>
+    </div>
   );
 }
 

@@ -1,5 +1,6 @@
 /** What the maker looks at and holds: none of it is part of the piece, and none of it is undone. */
 import type { Side } from '../../../engine/edit/kinds/runs.ts';
+import type { Clip } from '../../../engine/piece/schema.ts';
 import type { BenchName } from '../shell/benches.ts';
 import type { Spotlight } from '../worker/protocol.ts';
 import { Store } from './store.ts';
@@ -30,6 +31,12 @@ export class Desk {
   readonly side = new Store<Side>('flat');
   /** The swatch book lies open at the edge of the Compose bench. */
   readonly bookOpen = new Store(false);
+  /** A clip to be pasted, into any look. */
+  readonly copied = new Store<Clip | null>(null);
+  /** The time that what is being pulled on the loom came to lie on, in milliseconds of the look. */
+  readonly snapped = new Store<number | null>(null);
+  /** Columns of cloths go by where their pixels lie, not by the way they are wired. */
+  readonly columnsAsPlaced = new Store(false);
   readonly carried = new Store<CarriedSwatch | null>(null);
   /** What of the piece the picture shows by itself; null for all of it. */
   readonly spotlight = new Store<Spotlight | null>(null);
