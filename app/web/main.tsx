@@ -22,6 +22,7 @@ import './styles/cloth.css';
 import './styles/loom.css';
 import './styles/tag.css';
 import './styles/swatches.css';
+import './styles/controls-editor.css';
 import './styles/tag-colour.css';
 import './styles/course.css';
 import './styles/place.css';

@@ -1,5 +1,6 @@
 /** The piece as worn after dark, with its buttons in reach. Always in view, whatever bench is open. */
 import { useRef } from 'react';
+import { ControlsDoor } from '../controls/ControlsDoor.tsx';
 import { useSession } from '../session/context.ts';
 import { usePart, useStore } from '../session/store.ts';
 import { Brightness } from './Brightness.tsx';
@@ -54,6 +55,7 @@ export function PicturePane() {
                 holdMilliseconds={piece.controls.holdMilliseconds}
               />
             ))}
+            <ControlsDoor />
           </div>
         </div>
       )}
