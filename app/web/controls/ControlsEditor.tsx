@@ -1,5 +1,5 @@
 /** What the wearer can do: the piece's buttons, while they stay in reach on the picture to be tried. */
-import { useEffect, useRef } from 'react';
+import { type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
 import { freeName } from '../../../engine/edit/offers/free-name.ts';
 import { namesOf } from '../../../engine/edit/references.ts';
 import { limits } from '../../../engine/piece/limits.ts';
@@ -18,6 +18,7 @@ export function ControlsEditor({ id, onClose }: { id: string; onClose: () => voi
   const { fault, attempt } = useAttempt();
   const panel = useRef<HTMLElement>(null);
   useEffect(() => panel.current?.focus(), []);
+  useRoomAbove(panel);
   if (piece === undefined) return null;
   const { buttons } = piece.controls;
   const pin = freePin(piece);
@@ -65,4 +66,22 @@ export function ControlsEditor({ id, onClose }: { id: string; onClose: () => voi
       </button>
     </section>
   );
+}
+
+/** Between the top of the picture and what can be done with it, in CSS pixels as `--room`. */
+function useRoomAbove(panel: RefObject<HTMLElement | null>): void {
+  useLayoutEffect(() => {
+    const foot = panel.current?.parentElement;
+    const picture = foot?.parentElement;
+    if (foot == null || picture == null) return;
+    const measure = () => {
+      const room = foot.getBoundingClientRect().top - picture.getBoundingClientRect().top;
+      panel.current?.style.setProperty('--room', `${Math.max(120, Math.floor(room) - 14)}px`);
+    };
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(picture);
+    observer.observe(foot);
+    return () => observer.disconnect();
+  }, [panel]);
 }

@@ -12,7 +12,7 @@ const plain: readonly Choice[] = (
   [
     ['next-look', 'go to the next look'],
     ['previous-look', 'go to the look before'],
-    ['brightness-step', 'make it one step brighter'],
+    ['brightness-step', 'one step brighter'],
     ['blackout', 'blackout, and back'],
     ['pause', 'pause, and go on'],
   ] as const

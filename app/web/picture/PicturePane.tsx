@@ -46,6 +46,7 @@ export function PicturePane() {
             />
           </div>
           <Brightness start={piece.output.startBrightness} />
+          <ControlsDoor />
           <div className="piece-buttons">
             {piece.controls.buttons.map((button, index) => (
               <PieceButton
@@ -55,7 +56,6 @@ export function PicturePane() {
                 holdMilliseconds={piece.controls.holdMilliseconds}
               />
             ))}
-            <ControlsDoor />
           </div>
         </div>
       )}
