@@ -15,7 +15,7 @@ import {
   removeStop,
 } from '../../app/web/tag/colour/gradient.ts';
 import { hexOf, oklchOf } from '../../app/web/tag/colour/oklch.ts';
-import { niceStep, tidy } from '../../app/web/tag/steps.ts';
+import { niceStep } from '../../app/web/tag/steps.ts';
 import { applyEdit } from '../../engine/edit/apply.ts';
 import type { Edit } from '../../engine/edit/edit.ts';
 import { nextSteps, redo, settle, startWork, undo, type Work } from '../../engine/edit/history.ts';
@@ -283,10 +283,8 @@ describe('colours', () => {
   });
 });
 
-test('dials step by round figures and show no more digits than they have', () => {
+test('dials step by round figures', () => {
   expect([0.95, 1, 7.75, 19.5, 59, 200].map(niceStep)).toEqual([0.005, 0.005, 0.02, 0.05, 0.2, 0.5]);
-  expect(tidy(0.30000000000000004, 0.005)).toBe('0.3');
-  expect(tidy(4, 0.02)).toBe('4');
 });
 
 test('W13 a file is named after its piece, in letters that every file system takes', () => {
