@@ -5,6 +5,7 @@ import { type House, openHouse } from './browser/house.ts';
 import { testKeeping } from './browser/keeping.ts';
 import { testPlacing } from './browser/placing.ts';
 import { testPlaying } from './browser/playing.ts';
+import { testStarting } from './browser/starting.ts';
 import { testTagging } from './browser/tagging.ts';
 
 let open: House;
@@ -23,3 +24,4 @@ describe('editing', () => testEditing(house));
 describe('keeping', () => testKeeping(house));
 describe('tagging', () => testTagging(house));
 describe('placing', () => testPlacing(house));
+describe('starting', () => testStarting(house));
