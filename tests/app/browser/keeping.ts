@@ -94,7 +94,7 @@ export function testKeeping(house: () => House): void {
   test('W14 the keyboard reaches every control in turn', async () => {
     const { page } = await visit(house());
     // The figures of the chip come last, with questions of their own.
-    await page.locator('.figures .chip').last().waitFor();
+    await page.locator('.figures .of-chip').last().waitFor();
     const controls = await page.evaluate(
       () =>
         document.querySelectorAll(

@@ -6,7 +6,7 @@ import { type Answers, firstAnswers, usualAnswers } from '../../../app/web/start
 import { loadPiece } from '../../../engine/piece/load.ts';
 import { newPiece } from '../../../engine/piece/new-piece.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
-import { seriousFindings } from './keeping.ts';
+import { axeFindings } from './axe.ts';
 import { samplePiece, scoreOf } from './samples.ts';
 import { eventually, type House, lastHeard, openSample, sizes, untilTold, visit } from './visit.ts';
 
@@ -55,7 +55,7 @@ export function testStarting(house: () => House): void {
     expect(await page.getByLabel('Watch out').innerText()).toContain('Lithium');
     await page.getByLabel('It gives').fill('2.1');
     await page.getByLabel('Call it').fill('Reed lantern');
-    expect(await seriousFindings(page)).toEqual([]);
+    expect(await axeFindings(page)).toEqual([]);
     await page.getByRole('button', { name: 'Put it on the bench' }).click();
     await eventually(() => pieceName(page)).toBe('Reed lantern');
     expect(await page.locator('.next-step').innerText()).toContain('Nothing shines yet');
@@ -136,7 +136,7 @@ export function testStarting(house: () => House): void {
     const answer = page.getByRole('dialog', { name: 'What is “peak” made of?' });
     await answer.waitFor();
     expect(await answer.innerText()).toContain(`${scoreOf(parasol).pixels.length} at 0.7 mA`);
-    expect(await seriousFindings(page)).toEqual([]);
+    expect(await axeFindings(page)).toEqual([]);
     await page.keyboard.press('Escape');
     await answer.waitFor({ state: 'detached' });
     expect(await question.evaluate((button) => button === document.activeElement)).toBe(true);

@@ -15,7 +15,7 @@ export function ChipFigures() {
   return (
     <>
       <Figure
-        className="chip"
+        className="of-chip"
         name={
           <>
             <span className="about">program </span>memory
@@ -35,7 +35,7 @@ export function ChipFigures() {
         {flashBytes === null ? '' : ` of ${kilobytes(flashBytes)}`}
       </Figure>
       <Figure
-        className="chip"
+        className="of-chip"
         name="frame"
         answer={
           <Ask about="a frame" question="What is a frame’s time made of?">
