@@ -32,7 +32,7 @@ export function ChipFigures() {
         }
       >
         {kilobytes(estimate.flashBytes)}
-        {flashBytes === null ? '' : ` of ${kilobytes(flashBytes)}`}
+        {flashBytes !== null && <span className="about"> of {kilobytes(flashBytes)}</span>}
       </Figure>
       <Figure
         className="of-chip"
