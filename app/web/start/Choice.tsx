@@ -22,7 +22,7 @@ export function Choice<Value extends string>(props: Props<Value>) {
   const { question, hint, options, value, onChange, children } = props;
   const name = useId();
   return (
-    <fieldset className="choice">
+    <fieldset className="first-choice">
       <legend>{question}</legend>
       {hint !== undefined && <p className="whisper">{hint}</p>}
       <div className="options" data-drawn={options.some(({ drawing }) => drawing !== undefined)}>

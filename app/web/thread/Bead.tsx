@@ -68,7 +68,7 @@ export function Bead(props: Props) {
         {...drawing}
         onKeyDown={onKeyDown}
       >
-        <span className="knot" aria-hidden="true" />
+        <span className="bead-knot" aria-hidden="true" />
         <ClothCanvas
           look={index}
           columns={props.columns}
@@ -85,7 +85,7 @@ export function Bead(props: Props) {
       <button
         ref={more}
         type="button"
-        className="more"
+        className="bead-more"
         tabIndex={isHome ? 0 : -1}
         aria-label={`More of ${look.name}`}
         title="Length, dissolve, timer, copy, remove"

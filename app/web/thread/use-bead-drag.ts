@@ -44,7 +44,7 @@ export function useBeadDrag(
     onPointerDown(event: PointerEvent) {
       if (event.button !== 0 || thread.current === null) return;
       // A finger elsewhere than on the knot scrolls the thread.
-      const onKnot = event.target instanceof Element && event.target.closest('.knot') !== null;
+      const onKnot = event.target instanceof Element && event.target.closest('.bead-knot') !== null;
       if (event.pointerType === 'touch' && !onKnot) return;
       const beads = [...thread.current.querySelectorAll<HTMLElement>('li[data-bead]')];
       const centres = beads.map((bead) => bead.offsetLeft + bead.offsetWidth / 2);
