@@ -6,6 +6,7 @@ import { testKeeping } from './browser/keeping.ts';
 import { testPlacing } from './browser/placing.ts';
 import { testPlaying } from './browser/playing.ts';
 import { testStarting } from './browser/starting.ts';
+import { testSwatching } from './browser/swatching.ts';
 import { testTagging } from './browser/tagging.ts';
 
 let open: House;
@@ -25,3 +26,4 @@ describe('keeping', () => testKeeping(house));
 describe('tagging', () => testTagging(house));
 describe('placing', () => testPlacing(house));
 describe('starting', () => testStarting(house));
+describe('swatching', () => testSwatching(house));

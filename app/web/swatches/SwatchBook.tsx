@@ -75,7 +75,7 @@ export function SwatchBook() {
       <div className="book-pages" ref={roving.row}>
         {groups.map(({ title, swatches }) => (
           <section key={title} aria-label={title}>
-            <h3>{title}</h3>
+            <h2>{title}</h2>
             <ul>{swatches.map(card)}</ul>
           </section>
         ))}
