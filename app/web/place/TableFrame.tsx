@@ -1,7 +1,8 @@
 /** What stands around a table: its name, zoom by buttons, and a word on what to do. */
 import type { Side } from '../../../engine/edit/kinds/runs.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
-import { useStore } from '../session/store.ts';
+import { useSession } from '../session/context.ts';
+import { usePart, useStore } from '../session/store.ts';
 import { useHand } from './hand.ts';
 import { useCamera } from './surface/context.ts';
 import { TableHelp } from './TableHelp.tsx';
@@ -71,6 +72,7 @@ export function TableFrame({ piece }: { piece: Piece }) {
         </button>
       </div>
       {side === 'worn' && <BorrowedWords piece={piece} />}
+      <FaultNearby />
     </>
   );
 }
@@ -84,6 +86,18 @@ function BorrowedWords({ piece }: { piece: Piece }) {
   return (
     <p className="table-words">
       {what} {lies} here as on the flat table. Move {it} to give it a worn place of its own.
+    </p>
+  );
+}
+
+/** On a phone the tag, which tells why something was refused, is out of sight. */
+function FaultNearby() {
+  const session = useSession();
+  const [fault] = usePart(session.bench, (bench) => bench.editFaults);
+  if (fault === undefined) return null;
+  return (
+    <p className="table-fault" aria-hidden="true">
+      {fault.message} {fault.advice}
     </p>
   );
 }

@@ -67,16 +67,19 @@ export function tableKey(
   run?: string,
 ): boolean {
   const { key } = event;
-  if (event.ctrlKey || event.metaKey) {
+  // Where brackets need AltGr, it comes as Ctrl and Alt together, and is neither.
+  const isCommand = (event.ctrlKey || event.metaKey) && !event.altKey;
+  if (isCommand) {
     const arrow = arrows[key];
     if (arrow !== undefined) view.push({ x: -arrow.x * pushPixels, y: arrow.y * pushPixels });
     const command = commandKeys[key.toLowerCase()];
     command?.(session);
     return arrow !== undefined || command !== undefined;
   }
-  if (event.altKey) return false;
+  if (event.altKey && !event.ctrlKey) return false;
   if (key === 'Escape') {
-    if (runsInHand(session).length === 0) return false;
+    // A tool is put away first, by the bench.
+    if (hand.tool.get().kind !== 'pick' || runsInHand(session).length === 0) return false;
     takeRuns(session, []);
     return true;
   }
