@@ -61,7 +61,7 @@ export function AddBar({ piece }: { piece: Piece }) {
         />
         <CurveAdders piece={piece} byHand={byHand} />
       </div>
-      <label className="hand-switch">
+      <label className="hand-switch" title="Draw it on the table instead of having it laid down">
         <input
           type="checkbox"
           className="switch"
@@ -71,7 +71,7 @@ export function AddBar({ piece }: { piece: Piece }) {
             hand.putAway();
           }}
         />
-        draw it myself
+        by hand
       </label>
       <SideSwitch />
       <div className="hint">

@@ -163,7 +163,7 @@ export function testPlacing(house: () => House): void {
 
   test('L4 a strip drawn by hand is there while it grows; Escape takes it away', async () => {
     const page = await openPlace(house());
-    await page.getByLabel('draw it myself').check();
+    await page.getByLabel('by hand').check();
     await page.getByRole('button', { name: 'Strip', exact: true }).click();
     const box = (await table(page, 'flat').boundingBox())!;
     const from = { x: box.x + 60, y: box.y + 120 };

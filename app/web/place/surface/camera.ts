@@ -21,7 +21,7 @@ const closest = 0.02;
 const farthest = 10_000;
 
 /** Left free around what is shown, as a share of the view's shorter side: handles need room, and so do eyes. */
-const marginShare = 0.13;
+const marginShare = 0.15;
 
 /** A smaller piece is not blown up beyond this many millimetres across. */
 const leastMillimetres = 120;
