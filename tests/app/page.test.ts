@@ -8,6 +8,7 @@ import { testPlaying } from './browser/playing.ts';
 import { testStarting } from './browser/starting.ts';
 import { testSwatching } from './browser/swatching.ts';
 import { testTagging } from './browser/tagging.ts';
+import { testWeaving } from './browser/weaving.ts';
 
 let open: House;
 const house = () => open;
@@ -27,3 +28,4 @@ describe('tagging', () => testTagging(house));
 describe('placing', () => testPlacing(house));
 describe('starting', () => testStarting(house));
 describe('swatching', () => testSwatching(house));
+describe('weaving', () => testWeaving(house));
