@@ -54,7 +54,7 @@ function clipOf(pattern: string, startMilliseconds: number, lengthMilliseconds: 
 const first = { look: 'Quay', track: 0, clip: 0 };
 const reach = 100;
 
-function after(edit: Edit): Piece {
+function pieceAfter(edit: Edit): Piece {
   const { value, diagnostics } = applyEdit(piece, edit);
   expect(diagnostics).toEqual([]);
   return value!.piece;
@@ -63,7 +63,7 @@ function after(edit: Edit): Piece {
 /** The clip after a pull, and the time it snapped to. */
 function pulled(grip: Grip, pull: Pull) {
   const { edit, at, snapped } = pullClip(piece, first, grip, pull)!;
-  const { tracks } = after(edit).looks[0]!;
+  const { tracks } = pieceAfter(edit).looks[0]!;
   const { startMilliseconds: start, lengthMilliseconds: length, ...clip } = tracks[at.track]!.clips[at.clip]!;
   return { track: at.track, start, end: start + length, snapped, clip };
 }
@@ -135,7 +135,7 @@ describe('M3 a clip laid once more, or from the clipboard', () => {
   it('lies behind itself where there is room', () => {
     const { edit, at } = clipAgain(piece, first)!;
     expect(at).toEqual({ look: 'Quay', track: 0, clip: 2 });
-    expect(after(edit).looks[0]!.tracks[0]!.clips[2]).toMatchObject({
+    expect(pieceAfter(edit).looks[0]!.tracks[0]!.clips[2]).toMatchObject({
       startMilliseconds: 3000,
       fadeInMilliseconds: 500,
     });
@@ -144,14 +144,14 @@ describe('M3 a clip laid once more, or from the clipboard', () => {
   it('lies on a track of its own where there is none', () => {
     const { edit, at } = clipPasted(piece, 'Quay', 0, clipOf('dew/1', 0, 6000), 4000)!;
     expect(at).toEqual({ look: 'Quay', track: 1, clip: 0 });
-    const [lower, between, upper] = after(edit).looks[0]!.tracks;
+    const [lower, between, upper] = pieceAfter(edit).looks[0]!.tracks;
     expect([lower, upper]).toEqual(piece.looks[0]!.tracks);
     expect(between!.clips).toMatchObject([{ startMilliseconds: 2000, lengthMilliseconds: 6000 }]);
   });
 
   it('is cut where the look is shorter', () => {
     const { edit } = clipPasted(piece, 'Short', 0, clipOf('dew/1', 0, 6000), 700)!;
-    expect(after(edit).looks[1]!.tracks[0]!.clips).toMatchObject([
+    expect(pieceAfter(edit).looks[1]!.tracks[0]!.clips).toMatchObject([
       { startMilliseconds: 0, lengthMilliseconds: 1500 },
     ]);
   });
