@@ -90,7 +90,7 @@ export function testSwatching(house: () => House): void {
     expect(await axeFindings(page)).toEqual([]);
   });
 
-  test('B3 B4 a swatch that is carried to the picture is laid on the run it is let go of over', async () => {
+  test('B3 B4 a swatch that is carried to the picture or the loom is laid where it is let go of', async () => {
     const { page } = await stillVisit(house());
     await openBook(page);
     const picture = page.locator('[data-takes-swatch="picture"]');
@@ -101,13 +101,24 @@ export function testSwatching(house: () => House): void {
     expect(await pieceOn(page)).toEqual(afterEdits(parasol, laying!.edit));
     expect(await page.locator('.swatch-ghost').count()).toBe(0);
 
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    const warp = page.locator('[data-takes-swatch="track"]').nth(1);
+    await carry(page, card(page, 'Still'), warp, 0.5, 0.1);
+    await page.mouse.up();
+    const { looks } = await pieceOn(page);
+    const clips = looks[0]!.tracks.flatMap((track) => track.clips);
+    const had = parasol.looks[0]!.tracks.flatMap((track) => track.clips);
+    expect(clips.filter(({ pattern }) => pattern === 'still/1')).toHaveLength(1);
+    expect(clips.filter(({ pattern }) => pattern !== 'still/1')).toEqual(had);
+    await page.getByRole('button', { name: /^Undo/ }).click();
+
     // Let go of over nothing, or given up, it lies in the book as before.
     await carry(page, card(page, 'Still'), page.locator('header.house'));
     await page.mouse.up();
     await carry(page, card(page, 'Still'), picture);
     await page.keyboard.press('Escape');
     await page.mouse.up();
-    expect(await pieceOn(page)).toEqual(afterEdits(parasol, laying!.edit));
+    expect(await pieceOn(page)).toEqual(parasol);
   });
 
   test('B6 looks are added, renamed and reordered by keyboard and by pointer', async () => {
