@@ -9,6 +9,7 @@ import { testStarting } from './browser/starting.ts';
 import { testSwatching } from './browser/swatching.ts';
 import { testTagging } from './browser/tagging.ts';
 import { testWeaving } from './browser/weaving.ts';
+import { testZoning } from './browser/zoning.ts';
 
 let open: House;
 const house = () => open;
@@ -29,3 +30,4 @@ describe('placing', () => testPlacing(house));
 describe('starting', () => testStarting(house));
 describe('swatching', () => testSwatching(house));
 describe('weaving', () => testWeaving(house));
+describe('zoning', () => testZoning(house));

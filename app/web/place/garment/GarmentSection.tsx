@@ -82,6 +82,15 @@ function Laid({ garment }: { garment: ShownGarment }) {
   const { placing } = garment;
   const set = (change: Partial<Placing>) => shelf.place(side, { ...placing, ...change });
   const toggle = (kind: 'measure' | 'shift') => (tool.kind === kind ? hand.putAway() : hand.take({ kind }));
+  /** A first line across the middle, to be dragged or typed over. */
+  const measure = () => {
+    const { width, height } = garment.size;
+    const from = [width / 4, height / 2] as const;
+    const to = [(width * 3) / 4, height / 2] as const;
+    const millimetres = Math.max(1, Math.round((width / 2) * placing.millimetresPerPixel));
+    if (garment.known === null) shelf.put(side, { ...garment, known: { from, to, millimetres } });
+    toggle('measure');
+  };
   const [x, y] = placing.middle;
   const nothing = () => {};
   return (
@@ -102,12 +111,7 @@ function Laid({ garment }: { garment: ShownGarment }) {
         />
       </label>
       <div className="garment-buttons">
-        <button
-          type="button"
-          className="quiet"
-          aria-pressed={tool.kind === 'measure'}
-          onClick={() => toggle('measure')}
-        >
+        <button type="button" className="quiet" aria-pressed={tool.kind === 'measure'} onClick={measure}>
           Mark a known length
         </button>
         <button
