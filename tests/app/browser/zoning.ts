@@ -157,7 +157,7 @@ export function testZoning(house: () => House): void {
       mimeType: 'image/svg+xml',
       buffer: Buffer.from(drawing),
     });
-    await dialog.getByText('wing').waitFor();
+    await dialog.getByText('wing', { exact: true }).waitFor();
     await dialog.getByLabel('Strip with').selectOption({ label: '96 pixels a metre' });
     expect(await faultsFoundByAxe(page)).toEqual([]);
     await dialog.getByRole('button', { name: 'Lay it down' }).click();
