@@ -20,14 +20,17 @@ export interface Lane {
 const jump = 2.5;
 
 export function routeOf(zone: Zone, { pixels }: Layout, side: Side): Route {
-  const rows: Point[][] = Array.from({ length: zone.count }, () => []);
-  for (const { index, pixel } of zone.entries) rows[index]!.push(pixels[pixel]![side]);
-  const lanes = lanesThrough(rows);
+  const rows: Stop[][] = Array.from({ length: zone.count }, () => []);
+  for (const { index, pixel } of zone.entries) {
+    const { run, [side]: place } = pixels[pixel]!;
+    rows[index]!.push({ run, place });
+  }
+  const lanes = lanesThrough(rows).map((lane) => lane.map(({ place }) => place));
   const lengths = lanes.flatMap(stepLengths).sort((a, b) => a - b);
   const usual = lengths[Math.floor(lengths.length / 2)] ?? 0;
   return {
-    first: rows[0] ?? [],
-    last: rows.at(-1) ?? [],
+    first: rows[0]?.map(({ place }) => place) ?? [],
+    last: rows.at(-1)?.map(({ place }) => place) ?? [],
     lanes: lanes.map((places) => ({
       places,
       jumps: stepLengths(places).map((length) => length > jump * usual),
@@ -35,30 +38,36 @@ export function routeOf(zone: Zone, { pixels }: Layout, side: Side): Route {
   };
 }
 
-/** Every place of a row goes on with the lane whose end is nearest; where none is left, a lane begins. */
-function lanesThrough(rows: readonly (readonly Point[])[]): Point[][] {
-  const lanes: Point[][] = [];
-  let open: Point[][] = [];
+interface Stop {
+  readonly run: number;
+  readonly place: Point;
+}
+
+/** Every stop of a row goes on with the lane of its run, else with the nearest; where none is left, one begins. */
+function lanesThrough(rows: readonly (readonly Stop[])[]): Stop[][] {
+  const lanes: Stop[][] = [];
+  let open: Stop[][] = [];
   for (const row of rows) {
     const free = [...open];
-    open = row.map((place) => {
-      const lane = nearestLane(free, place);
+    open = row.map((stop) => {
+      const lane = laneFor(free, stop);
       if (lane === undefined) {
-        const begun = [place];
+        const begun = [stop];
         lanes.push(begun);
         return begun;
       }
       free.splice(free.indexOf(lane), 1);
-      lane.push(place);
+      lane.push(stop);
       return lane;
     });
   }
   return lanes;
 }
 
-function nearestLane(lanes: readonly Point[][], place: Point): Point[] | undefined {
-  const far = (lane: Point[]) => gap(lane.at(-1)!, place);
-  return lanes.reduce<Point[] | undefined>(
+function laneFor(lanes: readonly Stop[][], { run, place }: Stop): Stop[] | undefined {
+  const own = lanes.filter((lane) => lane.at(-1)!.run === run);
+  const far = (lane: Stop[]) => gap(lane.at(-1)!.place, place);
+  return (own.length > 0 ? own : lanes).reduce<Stop[] | undefined>(
     (best, next) => (best === undefined || far(next) < far(best) ? next : best),
     undefined,
   );
