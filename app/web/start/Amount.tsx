@@ -15,7 +15,7 @@ export function Amount({ label, unit, value, min, max, step, onChange }: Props) 
   const id = useId();
   const [written, setWritten] = useState<string | null>(null);
   return (
-    <span className="amount">
+    <span className="measure">
       <label htmlFor={id}>{label}</label>
       <input
         id={id}

@@ -18,7 +18,7 @@ export function LightDetails(props: Props) {
   return (
     <>
       <Details {...props} />
-      <p className="whisper part">
+      <p className="whisper printed-where">
         marked {pixelParts[answers.part].title}
         <Ask about="the marking of pixels" question="Where is that marked?">
           On the reel or in the shop’s description. This is the one kind the workshop knows so far: most
@@ -42,7 +42,7 @@ function StripDetails({ answers, set }: Props) {
         step="any"
         onChange={(value) => set({ metres: value })}
       />
-      <span className="amount">
+      <span className="measure">
         <label htmlFor="density">Pixels a metre</label>
         <select
           id="density"

@@ -27,7 +27,7 @@ export function SupplyDetails({ answers, set }: Props) {
         step="any"
         onChange={(amperes) => set({ milliamps: Math.round(amperes * 1000) })}
       />
-      <p className="whisper part">
+      <p className="whisper printed-where">
         {choice.printed}
         <Ask about="the limit" question="What is this figure for?">
           It becomes the limit of the piece: light that would draw more is dimmed, on this page and on the
