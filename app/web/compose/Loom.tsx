@@ -3,18 +3,21 @@
  * its track, all on one time axis that runs down.
  */
 import { type CSSProperties, type KeyboardEvent, useCallback, useMemo, useRef, useState } from 'react';
-import { newTrack } from '../../../engine/piece/blank.ts';
 import type { Look, Piece } from '../../../engine/piece/schema.ts';
 import { ClothCanvas } from '../cloth/ClothCanvas.tsx';
 import { LiveWeft } from '../cloth/LiveWeft.tsx';
 import { useSize } from '../cloth/use-size.ts';
 import { pasteClip } from '../loom/clip-hands.ts';
+import { addTrack } from '../loom/edit-tracks.ts';
+import { LookEnd } from '../loom/LookEnd.tsx';
 import { LoomBar } from '../loom/LoomBar.tsx';
 import { SnapLine } from '../loom/SnapLine.tsx';
 import { TrackHead, trackTitle } from '../loom/TrackHead.tsx';
 import { useClipPull } from '../loom/use-clip-pull.ts';
-import { useColumnPointing, useColumns } from '../loom/use-columns.ts';
+import { useColumnPointing, useColumns, useScattered } from '../loom/use-columns.ts';
 import { useLoomTarget } from '../loom/use-loom-target.ts';
+import { useTrackDrag } from '../loom/use-track-drag.ts';
+import { useWheelZoom } from '../loom/use-wheel-zoom.ts';
 import { useSession } from '../session/context.ts';
 import { usePart } from '../session/store.ts';
 import { milliamps } from '../session/words.ts';
@@ -52,9 +55,11 @@ interface Props {
 
 function LookOnLoom({ piece, view, look, at }: Props) {
   const session = useSession();
+  const sheet = useRef<HTMLDivElement>(null);
   const bed = useRef<HTMLDivElement>(null);
   const curve = useRef<CurveHandle>(null);
   const [zoom, setZoom] = useState(1);
+  const [stretch, setStretch] = useState(1);
   const { height } = useSize(bed);
   const rows = Math.min(mostRows, Math.round(height / threadHeight));
   const wired = useMemo(() => Uint16Array.from(view.hidden, (_, pixel) => pixel), [view.hidden]);
@@ -66,7 +71,10 @@ function LookOnLoom({ piece, view, look, at }: Props) {
   }, []);
   const onPull = useClipPull(bed);
   useLoomTarget(bed, look);
-  const style = { '--tracks': look.tracks.length, '--zoom': zoom } as CSSProperties;
+  useWheelZoom(sheet, bed, zoom, setZoom);
+  const scattered = useScattered(view, at);
+  const drawTrack = useTrackDrag(bed, look);
+  const style = { '--tracks': look.tracks.length, '--zoom': zoom * stretch } as CSSProperties;
   const isEmpty = look.tracks.every(({ clips }) => clips.length === 0);
 
   return (
@@ -80,8 +88,8 @@ function LookOnLoom({ piece, view, look, at }: Props) {
         pasteClip(session);
       }}
     >
-      <LoomBar zoom={zoom} onZoom={setZoom} />
-      <div className="loom-sheet">
+      <LoomBar zoom={zoom} onZoom={setZoom} scattered={scattered} />
+      <div className="loom-sheet" ref={sheet}>
         <div className="loom-head">
           <span />
           <div>
@@ -95,20 +103,14 @@ function LookOnLoom({ piece, view, look, at }: Props) {
           </span>
           {look.tracks.map((_, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a track has no other identity than its rank
-            <TrackHead key={index} look={look} track={index} />
+            <TrackHead key={index} look={look} track={index} draw={drawTrack(index)} />
           ))}
           <button
             type="button"
             className="quiet small add-track"
             aria-label="Add a track on top"
             title="Add a track on top"
-            onClick={() =>
-              session.edit({
-                kind: 'add-track',
-                at: { look: look.name, track: look.tracks.length },
-                track: newTrack(),
-              })
-            }
+            onClick={() => addTrack(session, look)}
           >
             +
           </button>
@@ -178,6 +180,7 @@ function LookOnLoom({ piece, view, look, at }: Props) {
             bed={bed}
           />
         </div>
+        <LookEnd look={look} bed={bed} onStretch={setStretch} />
       </div>
     </section>
   );

@@ -4,6 +4,7 @@ import { useStore } from '../session/store.ts';
 import { clipInHand, doWithClip, pasteClip } from './clip-hands.ts';
 import type { ClipTask } from './clip-keys.ts';
 import { LoomKeys } from './LoomKeys.tsx';
+import { mostZoom } from './zoom.ts';
 
 const clipTasks: readonly { readonly task: ClipTask; readonly title: string; readonly tells: string }[] = [
   { task: 'split', title: 'Split', tells: 'Split the clip in hand where the shuttle stands (S)' },
@@ -15,9 +16,11 @@ const clipTasks: readonly { readonly task: ClipTask; readonly title: string; rea
 interface Props {
   readonly zoom: number;
   readonly onZoom: (zoom: number) => void;
+  /** The wiring of some zone jumps about, so that its columns may be put in another order. */
+  readonly scattered: boolean;
 }
 
-export function LoomBar({ zoom, onZoom }: Props) {
+export function LoomBar({ zoom, onZoom, scattered }: Props) {
   const session = useSession();
   useStore(session.selected);
   const copied = useStore(session.desk.copied);
@@ -49,22 +52,24 @@ export function LoomBar({ zoom, onZoom }: Props) {
         </button>
       </div>
       <div role="toolbar" aria-label="How the loom is seen">
-        <button
-          type="button"
-          className="quiet small"
-          aria-pressed={asPlaced}
-          title="Columns in the order in which the pixels lie, instead of the way they are wired"
-          onClick={() => session.desk.columnsAsPlaced.set(!asPlaced)}
-        >
-          as placed
-        </button>
+        {(scattered || asPlaced) && (
+          <button
+            type="button"
+            className="quiet small"
+            aria-pressed={asPlaced}
+            title="Columns in the order in which the pixels lie, instead of the way they are wired"
+            onClick={() => session.desk.columnsAsPlaced.set(!asPlaced)}
+          >
+            as placed
+          </button>
+        )}
         <button
           type="button"
           className="quiet small"
           aria-label="Less of the time, larger"
           title="Less of the time, larger"
           disabled={zoom >= mostZoom}
-          onClick={() => onZoom(zoom * 2)}
+          onClick={() => onZoom(Math.min(mostZoom, zoom * 2))}
         >
           +
         </button>
@@ -74,14 +79,21 @@ export function LoomBar({ zoom, onZoom }: Props) {
           aria-label="More of the time, smaller"
           title="More of the time, smaller"
           disabled={zoom <= 1}
-          onClick={() => onZoom(zoom / 2)}
+          onClick={() => onZoom(Math.max(1, zoom / 2))}
         >
           −
+        </button>
+        <button
+          type="button"
+          className="quiet small"
+          title="The whole look at once"
+          disabled={zoom === 1}
+          onClick={() => onZoom(1)}
+        >
+          whole
         </button>
         <LoomKeys />
       </div>
     </div>
   );
 }
-
-export const mostZoom = 64;

@@ -2,6 +2,8 @@
 import { lazy, Suspense, useRef, useState } from 'react';
 import type { Look } from '../../../engine/piece/schema.ts';
 import { useSession } from '../session/context.ts';
+import { editTracks } from './edit-tracks.ts';
+import type { TrackDraw } from './use-track-drag.ts';
 
 const TrackCard = lazy(() => import('./TrackCard.tsx').then(({ TrackCard }) => ({ default: TrackCard })));
 
@@ -10,13 +12,31 @@ export function trackTitle(look: Look, track: number): string {
   return look.tracks[track]?.name ?? `track ${track + 1}`;
 }
 
-export function TrackHead({ look, track }: { look: Look; track: number }) {
+interface Props {
+  readonly look: Look;
+  readonly track: number;
+  /** Drawing it along by its head: see `useTrackDrag`. */
+  readonly draw: TrackDraw;
+}
+
+/** Whoever meets layers first is told where they lie. */
+function layerWords({ tracks }: Look, track: number): string {
+  if (tracks.length < 2) return '';
+  return track === 0 ? 'bottom' : track === tracks.length - 1 ? 'top' : '';
+}
+
+export function TrackHead({ look, track, draw }: Props) {
   const session = useSession();
   const button = useRef<HTMLButtonElement>(null);
   const [open, setOpen] = useState(false);
   const title = trackTitle(look, track);
   return (
-    <div className="track-head">
+    <div
+      className="track-head"
+      data-drawn={draw.drawn}
+      style={{ transform: draw.offset === 0 ? undefined : `translateX(${draw.offset}px)` }}
+      {...draw.handlers}
+    >
       <button
         ref={button}
         type="button"
@@ -26,6 +46,7 @@ export function TrackHead({ look, track }: { look: Look; track: number }) {
         onClick={() => setOpen(true)}
       >
         {title}
+        <span className="layer">{layerWords(look, track)}</span>
       </button>
       {open && (
         <Suspense>
@@ -34,7 +55,7 @@ export function TrackHead({ look, track }: { look: Look; track: number }) {
             at={{ look: look.name, track }}
             title={title}
             anchor={button}
-            onEdit={(edit) => session.edit(edit)}
+            onEdit={(edit) => editTracks(session, edit)}
             onClose={() => setOpen(false)}
           />
         </Suspense>

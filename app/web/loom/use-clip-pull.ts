@@ -3,7 +3,7 @@
  * from then on a finger moves it like a mouse does. Listeners stand on the window: a clip that changes its
  * track is drawn by another element.
  */
-import { type PointerEvent, type RefObject, useEffect, useRef } from 'react';
+import { type PointerEvent, type RefObject, useCallback, useEffect, useRef } from 'react';
 import { found } from '../../../engine/edit/outcome.ts';
 import { titleOf } from '../../../engine/edit/titles.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
@@ -36,28 +36,32 @@ export function useClipPull(bed: RefObject<HTMLElement | null>) {
   const stop = useRef<(() => void) | null>(null);
   useEffect(() => () => stop.current?.(), []);
 
-  return (event: PointerEvent, at: ClipPosition, lengthMilliseconds: number) => {
-    const { open } = session.bench.get();
-    const height = bed.current?.getBoundingClientRect().height ?? 0;
-    if (event.button !== 0 || open === null || height === 0) return;
-    const isInHand = sameClip(session.selected.get(), at);
-    session.selected.set(at);
-    if (event.pointerType === 'touch' && !isInHand) return;
-    const hand: Hand = {
-      piece: open.piece,
-      at,
-      grip: gripUnder(event.target),
-      pointerId: event.pointerId,
-      fromX: event.clientX,
-      fromY: event.clientY,
-      millisecondsPerPixel: lengthMilliseconds / height,
-      pulls: false,
-    };
-    stop.current?.();
-    stop.current = follow(session, bed, hand, () => {
-      stop.current = null;
-    });
-  };
+  // The same function each time, so that a clip that is not pulled is not drawn again.
+  return useCallback(
+    (event: PointerEvent, at: ClipPosition, lengthMilliseconds: number) => {
+      const { open } = session.bench.get();
+      const height = bed.current?.getBoundingClientRect().height ?? 0;
+      if (event.button !== 0 || open === null || height === 0) return;
+      const isInHand = sameClip(session.selected.get(), at);
+      session.selected.set(at);
+      if (event.pointerType === 'touch' && !isInHand) return;
+      const hand: Hand = {
+        piece: open.piece,
+        at,
+        grip: gripUnder(event.target),
+        pointerId: event.pointerId,
+        fromX: event.clientX,
+        fromY: event.clientY,
+        millisecondsPerPixel: lengthMilliseconds / height,
+        pulls: false,
+      };
+      stop.current?.();
+      stop.current = follow(session, bed, hand, () => {
+        stop.current = null;
+      });
+    },
+    [session, bed],
+  );
 }
 
 function follow(

@@ -2,12 +2,24 @@
 import { type PointerEvent, useMemo, useRef } from 'react';
 import { useSession } from '../session/context.ts';
 import { useStore } from '../session/store.ts';
+import type { PieceView } from '../worker/protocol.ts';
 import { orderedByPlace } from './order.ts';
+import { isScattered } from './scattered.ts';
 
 export function useColumns(wired: Uint16Array, places: Float32Array): Uint16Array {
   const session = useSession();
   const asPlaced = useStore(session.desk.columnsAsPlaced);
   return useMemo(() => (asPlaced ? orderedByPlace(wired, places) : wired), [asPlaced, wired, places]);
+}
+
+/** Whether any zone that plays in the look is wired to and fro. Clips of one zone have columns alike. */
+export function useScattered({ clips, places }: PieceView, look: number): boolean {
+  return useMemo(() => {
+    const zones = new Map(
+      clips.filter((clip) => clip.look === look).map(({ columns }) => [columns.join(), columns]),
+    );
+    return [...zones.values()].some((columns) => isScattered(columns, places));
+  }, [clips, places, look]);
 }
 
 /** The pixel under the pointer, or under the key that walks along, glows in the picture. */
