@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe } from 'vitest';
 import { testEditing } from './browser/editing.ts';
 import { type House, openHouse } from './browser/house.ts';
 import { testKeeping } from './browser/keeping.ts';
+import { testMaking } from './browser/making.ts';
 import { testPlacing } from './browser/placing.ts';
 import { testPlaying } from './browser/playing.ts';
 import { testStarting } from './browser/starting.ts';
@@ -24,6 +25,7 @@ afterAll(async () => {
 
 describe('playing', () => testPlaying(house));
 describe('editing', () => testEditing(house));
+describe('making', () => testMaking(house));
 describe('keeping', () => testKeeping(house));
 describe('tagging', () => testTagging(house));
 describe('placing', () => testPlacing(house));
