@@ -8,7 +8,7 @@ import { findLibraryPattern } from '../../../engine/pattern/library.ts';
 import { loadPiece } from '../../../engine/piece/load.ts';
 import type { Piece } from '../../../engine/piece/schema.ts';
 import { samplePiece, sampleText, scoreOf } from './samples.ts';
-import { eventually, type House, lastHeard, visit } from './visit.ts';
+import { eventually, type House, lastHeard, moving, visit } from './visit.ts';
 
 const parasol = samplePiece('jellyfish-parasol');
 const [firstClip] = parasol.looks[0]!.tracks[0]!.clips;
@@ -21,7 +21,6 @@ async function retype(page: Page, text: string): Promise<void> {
 }
 
 async function pauseAtStart(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Pause' }).click();
   await page.getByRole('button', { name: 'Play' }).waitFor();
   await page.getByRole('slider', { name: 'Time in the look' }).press('Home');
   await eventually(async () => (await lastHeard(page)).moment.ms).toBe(0);
@@ -115,7 +114,7 @@ export function testEditing(house: () => House): void {
   });
 
   test('W7 a bad file lists what is wrong and where, and the open piece plays on', async () => {
-    const { page } = await visit(house());
+    const { page } = await visit(house(), moving);
     const bad = JSON.parse(sampleText('ferrymans-hat'));
     bad.looks[0].tracks[0].clips[0].zone = 'the moon';
     bad.looks[1].lengthMilliseconds = -4;

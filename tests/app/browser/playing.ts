@@ -4,7 +4,17 @@ import { fitPlaces } from '../../../app/web/picture/fit.ts';
 import { borrowFrame, stillMoment } from '../../../engine/look/frame.ts';
 import { decodePng, glowAt } from './pixels.ts';
 import { samplePiece, scoreOf } from './samples.ts';
-import { eventually, type House, lastHeard, openSample, sizes, told, untilTold, visit } from './visit.ts';
+import {
+  eventually,
+  type House,
+  lastHeard,
+  moving,
+  openSample,
+  sizes,
+  told,
+  untilTold,
+  visit,
+} from './visit.ts';
 
 const parasol = samplePiece('jellyfish-parasol');
 const hat = samplePiece('ferrymans-hat');
@@ -14,7 +24,7 @@ const pressMs = 120;
 
 export function testPlaying(house: () => House): void {
   test('W1 the page opens with a sample that plays, and its lit pixels glow', async () => {
-    const { page, complaints } = await visit(house());
+    const { page, complaints } = await visit(house(), moving);
     expect(await page.locator('.piece-name b').innerText()).toBe(parasol.name);
     const before = (await lastHeard(page)).moment.ms;
     await page.waitForFunction((ms) => {
@@ -48,7 +58,7 @@ export function testPlaying(house: () => House): void {
   });
 
   test('W1 who asks for less motion gets the piece paused', async () => {
-    const { page } = await visit(house(), { reducedMotion: 'reduce' });
+    const { page } = await visit(house());
     await page.getByRole('button', { name: 'Play' }).waitFor();
     const { ms } = (await lastHeard(page)).moment;
     await page.waitForTimeout(400);
@@ -56,7 +66,7 @@ export function testPlaying(house: () => House): void {
   });
 
   test('W2 a press by mouse, by key, by touch and by assistive technology changes the look', async () => {
-    const { page } = await visit(house(), { hasTouch: true });
+    const { page } = await visit(house(), { ...moving, hasTouch: true });
     await openSample(page, 'ferrymans-hat', hat.name);
     const button = page.getByRole('button', { name: hat.controls.buttons[0]!.name });
     const names = hat.looks.map((look) => look.name);
@@ -84,7 +94,7 @@ export function testPlaying(house: () => House): void {
   });
 
   test('W2 a hold and a double press give their own actions', async () => {
-    const { page } = await visit(house());
+    const { page } = await visit(house(), moving);
     await openSample(page, 'ferrymans-hat', hat.name);
     const button = page.getByRole('button', { name: hat.controls.buttons[0]!.name });
     expect(hat.controls.buttons[0]).toMatchObject({
@@ -112,7 +122,7 @@ export function testPlaying(house: () => House): void {
   });
 
   test('W4 scrubbing by key shows the very frame that the engine gives', async () => {
-    const { page } = await visit(house());
+    const { page } = await visit(house(), moving);
     await page.getByRole('button', { name: 'Pause' }).click();
     await page.getByRole('button', { name: 'Play' }).waitFor();
     const shuttle = page.getByRole('slider', { name: 'Time in the look' });
@@ -153,7 +163,7 @@ export function testPlaying(house: () => House): void {
   });
 
   test('W4 dragging over the cloth seeks the time under the pointer', async () => {
-    const { page } = await visit(house());
+    const { page } = await visit(house(), moving);
     await page.getByRole('button', { name: 'Pause' }).click();
     const bed = await page.locator('.warp.whole').boundingBox();
     const { x, y, width, height } = bed!;
@@ -167,7 +177,7 @@ export function testPlaying(house: () => House): void {
   });
 
   test('W4 a finger taps the cloth to seek, and may scroll past it', async () => {
-    const { page } = await visit(house(), { viewport: sizes.phone, hasTouch: true });
+    const { page } = await visit(house(), { ...moving, viewport: sizes.phone, hasTouch: true });
     await page.getByRole('button', { name: 'Pause' }).click();
     const cloth = page.locator('.warp.whole');
     await cloth.scrollIntoViewIfNeeded();
@@ -179,7 +189,7 @@ export function testPlaying(house: () => House): void {
   });
 
   test('W2 looks are reached from the thread as well, and the brightness from its slider', async () => {
-    const { page } = await visit(house(), { viewport: sizes.phone });
+    const { page } = await visit(house(), { ...moving, viewport: sizes.phone });
     await page.locator('.swatch', { hasText: parasol.looks[2]!.name }).click();
     await eventually(async () => (await lastHeard(page)).moment.look).toBe(2);
     await page.getByLabel('Brightness').fill('128');
