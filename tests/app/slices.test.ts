@@ -81,3 +81,25 @@ test('W12 a job that breaks does not stop the others', async () => {
   await settled(log, 'cc|');
   await vi.waitFor(() => expect(String(errors[0])).toContain('a snapped thread'));
 });
+
+test('W12 while a hand moves, what it does not hold rests between slices, and what it holds does not wait', async () => {
+  const slices = new Slices();
+  const log: string[] = [];
+  const busy = (name: string, priority: number, slicesLong: number): Job => ({
+    name,
+    priority,
+    work: (function* () {
+      for (const end = performance.now() + 13 * slicesLong; performance.now() < end; ) yield;
+    })(),
+    pause: () => log.push(name),
+  });
+  slices.ease(60_000);
+  slices.add(busy('slow', 1, 60));
+  await vi.waitFor(() => expect(log).toContain('slow'));
+  const before = log.length;
+  slices.add(busy('held', 0, 3));
+  await vi.waitFor(() => expect(log.filter((name) => name === 'held').length).toBeGreaterThanOrEqual(1));
+  const held = log.indexOf('held');
+  expect(held - before).toBeLessThanOrEqual(1);
+  slices.clear();
+});

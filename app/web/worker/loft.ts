@@ -22,6 +22,9 @@ type Post = (reply: LoftReply, transfer?: ArrayBuffer[]) => void;
 /** What is worked on comes first; then the book that a hand has just opened, then what is read at leisure. */
 const priorities = { swatch: 15, clip: 45, measure: 50, weigh: 55, sketch: 60 };
 
+/** So soon after an edit the next one of the same hand may come. */
+const handMilliseconds = 150;
+
 export class Loft {
   private revision = 0;
   private piece: Piece | null = null;
@@ -54,6 +57,7 @@ export class Loft {
     }
     if (request.kind === 'hold') {
       this.slices.clear();
+      this.slices.ease(handMilliseconds);
       this.revision = request.revision;
       // The stage has taken this piece, so it prepares without errors here too.
       this.piece = changed(this.piece, request.difference);

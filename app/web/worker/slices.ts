@@ -5,6 +5,10 @@
 
 /** Well under 30 ms: a request that comes in the middle of a slice should feel immediate. */
 const sliceMilliseconds = 12;
+/** Between two slices while others need the processor more. */
+const restMilliseconds = 24;
+/** Of a job that never rests: what the hand holds. */
+const urgent = 0;
 
 export interface Job {
   /** Smaller comes first; among equals the older one. */
@@ -21,6 +25,8 @@ export interface Job {
 export class Slices {
   private jobs: Job[] = [];
   private running = false;
+  private easedUntil = 0;
+  private resting: ReturnType<typeof setTimeout> | undefined;
   private readonly channel = new MessageChannel();
 
   constructor(private readonly now: () => number = () => performance.now()) {
@@ -31,9 +37,17 @@ export class Slices {
     this.jobs = this.jobs.filter((other) => other.name !== job.name);
     const after = this.jobs.findIndex((other) => other.priority > job.priority);
     this.jobs.splice(after < 0 ? this.jobs.length : after, 0, job);
-    if (this.running) return;
-    this.running = true;
-    this.next();
+    if (!this.running) {
+      this.running = true;
+      this.next();
+    } else if (this.resting !== undefined && job.priority === urgent) {
+      this.next();
+    }
+  }
+
+  /** For so long, what is not urgent rests between its slices: the picture is drawn meanwhile. */
+  ease(milliseconds: number): void {
+    this.easedUntil = this.now() + milliseconds;
   }
 
   drop(name: string): void {
@@ -45,8 +59,16 @@ export class Slices {
     this.jobs = this.jobs.filter(({ lasting }) => lasting === true);
   }
 
+  private goOn(): void {
+    const first = this.jobs[0];
+    if (first === undefined || first.priority === urgent || this.now() >= this.easedUntil) this.next();
+    else this.resting = setTimeout(() => this.next(), restMilliseconds);
+  }
+
   /** A message to ourselves queues up behind the requests that have come in meanwhile. */
   private next(): void {
+    clearTimeout(this.resting);
+    this.resting = undefined;
     this.channel.port2.postMessage(null);
   }
 
@@ -67,7 +89,7 @@ export class Slices {
       job.pause?.();
     } finally {
       if (done) this.jobs = this.jobs.filter((other) => other !== job);
-      this.next();
+      this.goOn();
     }
   }
 }
