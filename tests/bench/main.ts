@@ -84,7 +84,7 @@ if (!given.has('--page')) {
     rmSync(folder, { recursive: true, force: true });
   }
 }
-if (given.size === 0 || given.has('--update')) {
+if (!given.has('--ratios') && !given.has('--page')) {
   await printWaits();
   printEdits();
 }
