@@ -1,7 +1,7 @@
 // `npm start`: installs what is missing, builds the page, serves it, and prints its address last.
 // Only Node's own modules until the packages are there.
 import { spawnSync } from 'node:child_process';
-import { existsSync, statSync } from 'node:fs';
+import { existsSync, lstatSync, statSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { servePage } from './serve.mjs';
@@ -14,10 +14,14 @@ function run(command, args) {
   if (status !== 0) process.exit(status ?? 1);
 }
 
+const packages = join(root, 'node_modules');
 /** npm writes this file when an installation is complete. */
-const installed = join(root, 'node_modules/.package-lock.json');
+const installed = join(packages, '.package-lock.json');
 const wanted = join(root, 'package-lock.json');
-if (!existsSync(installed) || statSync(installed).mtimeMs < statSync(wanted).mtimeMs) run('npm', ['ci']);
+const isComplete = existsSync(installed) && statSync(installed).mtimeMs >= statSync(wanted).mtimeMs;
+/** Packages that are linked in belong to another folder: an installation would empty that one. */
+const isLinked = existsSync(packages) && lstatSync(packages).isSymbolicLink();
+if (!isComplete && !isLinked) run('npm', ['ci']);
 
 /** Two servers that are to build at the same time need a folder each: a build empties its own first. */
 const folder = resolve(process.env.WEFTLIGHT_DIST ?? join(root, 'dist'));
