@@ -19,7 +19,7 @@ import { useLoomTarget } from '../loom/use-loom-target.ts';
 import { useTrackDrag } from '../loom/use-track-drag.ts';
 import { useWheelZoom } from '../loom/use-wheel-zoom.ts';
 import { useSession } from '../session/context.ts';
-import { usePart } from '../session/store.ts';
+import { usePart, useStore } from '../session/store.ts';
 import { milliamps } from '../session/words.ts';
 import type { PieceView } from '../worker/protocol.ts';
 import { ClipOnTrack } from './ClipOnTrack.tsx';
@@ -194,12 +194,17 @@ function columnsOf(view: PieceView, look: number, track: number, clip: number): 
 
 function EmptyLook() {
   const session = useSession();
+  const bookOpen = useStore(session.desk.bookOpen);
   return (
     <div className="empty-look">
       <p>Nothing shines in this look yet.</p>
-      <button type="button" onClick={() => session.desk.bookOpen.set(true)}>
-        Choose a swatch
-      </button>
+      {bookOpen ? (
+        <p className="whisper">Tap a swatch below, or carry one here.</p>
+      ) : (
+        <button type="button" onClick={() => session.desk.bookOpen.set(true)}>
+          Choose a swatch
+        </button>
+      )}
     </div>
   );
 }

@@ -1,8 +1,11 @@
-/** In a picture where nothing shines: what to do next, on whatever bench is open. */
+/** Over the picture: what a maker may do next, as long as something plain is missing. */
 import type { Look } from '../../../engine/piece/schema.ts';
 import { useSession } from '../session/context.ts';
 import { usePart, useStore } from '../session/store.ts';
 import type { BenchName } from '../shell/benches.ts';
+import { Fault } from '../shell/Fault.tsx';
+import { useAttempt } from '../shell/use-attempt.ts';
+import { addLook } from '../thread/add-look.ts';
 
 const lines: Record<BenchName, string> = {
   compose: 'Nothing shines yet: tap a swatch, or carry it here.',
@@ -32,23 +35,52 @@ export function NextStep({ look }: { look: Look }) {
       </div>
     );
   }
-  if (origin !== 'sample' || !untouched || !welcome) return null;
+  if (!welcome) return null;
+  if (origin === 'sample' && untouched) {
+    return (
+      <div className="next-step">
+        <p>A sample to take apart.</p>
+        <button type="button" className="quiet small" onClick={() => session.desk.starting.set(true)}>
+          Make your own
+        </button>
+        <Later />
+      </div>
+    );
+  }
+  return origin === 'answers' && bench === 'compose' && <SecondLook />;
+}
+
+/** A press of the button steps along the thread: with a single look on it nothing is seen to happen. */
+function SecondLook() {
+  const session = useSession();
+  const piece = usePart(session.bench, (now) => now.open?.piece);
+  const { fault, attempt } = useAttempt();
+  const steps = piece?.controls.buttons.some(({ press }) => press?.do === 'next-look');
+  if (piece?.looks.length !== 1 || !steps) return null;
   return (
     <div className="next-step">
-      <p>A sample to take apart.</p>
-      <button type="button" className="quiet small" onClick={() => session.desk.starting.set(true)}>
-        Make your own
+      <p>It shines. Now a second look for the button.</p>
+      <Fault fault={fault} />
+      <button type="button" className="quiet small" onClick={() => addLook(session, piece, attempt)}>
+        Add a look
       </button>
-      <button
-        type="button"
-        className="quiet small icon"
-        aria-label="Thank you, later"
-        onClick={() => session.desk.welcome.set(false)}
-      >
-        <svg viewBox="0 0 20 20" aria-hidden="true">
-          <path d="M5 5 L15 15 M15 5 L5 15" />
-        </svg>
-      </button>
+      <Later />
     </div>
+  );
+}
+
+function Later() {
+  const session = useSession();
+  return (
+    <button
+      type="button"
+      className="quiet small icon"
+      aria-label="Thank you, later"
+      onClick={() => session.desk.welcome.set(false)}
+    >
+      <svg viewBox="0 0 20 20" aria-hidden="true">
+        <path d="M5 5 L15 15 M15 5 L5 15" />
+      </svg>
+    </button>
   );
 }

@@ -60,6 +60,8 @@ export function useCarry(pattern: string): Carrying {
         if (event.button !== 0) return;
         held.current = { pointer: event.pointerId, x: event.clientX, y: event.clientY };
         wasCarried.current = false;
+        // A quick hand has left the card before its first move is heard.
+        event.currentTarget.setPointerCapture(event.pointerId);
       },
       onPointerMove(event) {
         const from = held.current;
@@ -67,7 +69,6 @@ export function useCarry(pattern: string): Carrying {
         const { clientX: x, clientY: y } = event;
         if (at === null && !isCarrying(from.x, from.y, x, y)) return;
         if (at === null) {
-          event.currentTarget.setPointerCapture(event.pointerId);
           wasCarried.current = true;
           session.desk.carried.set({ pattern });
         }

@@ -1,6 +1,5 @@
 /** All looks, hung as swatches on one thread: the order in which the button steps along them. */
 import { lazy, Suspense, useEffect, useMemo, useRef, useState } from 'react';
-import { blankLook } from '../../../engine/edit/offers/blank-look.ts';
 import { freeName } from '../../../engine/edit/offers/free-name.ts';
 import { removeLook } from '../../../engine/edit/offers/remove.ts';
 import { namesOf } from '../../../engine/edit/references.ts';
@@ -11,6 +10,7 @@ import { Fault } from '../shell/Fault.tsx';
 import { useAttempt } from '../shell/use-attempt.ts';
 import { useRoving } from '../shell/use-roving.ts';
 import type { PieceView } from '../worker/protocol.ts';
+import { addLook } from './add-look.ts';
 import { Bead } from './Bead.tsx';
 import { goTo, goToWhenTaken } from './go-to.ts';
 import { Jumps } from './Jumps.tsx';
@@ -60,11 +60,8 @@ function ThreadOf({ piece, view }: { piece: Piece; view: PieceView }) {
     if (attempt({ kind: 'rename-look', look, name })) focusNext.current = name;
   };
   const add = () => {
-    const edit = blankLook(piece, 'New look');
-    if (!attempt(edit)) return;
-    goToWhenTaken(session, edit.look.name);
-    focusNext.current = edit.look.name;
-    session.announcement.set(`${edit.look.name} hangs at the end of the thread, dark as yet.`);
+    const name = addLook(session, piece, attempt);
+    if (name !== null) focusNext.current = name;
   };
   const copy = (look: string) => {
     const name = freeName(look, namesOf(piece, 'look'));
