@@ -59,7 +59,7 @@ function SecondLook() {
   if (piece?.looks.length !== 1 || !steps) return null;
   return (
     <div className="next-step">
-      <p>It shines. Now a second look for the button.</p>
+      <p>Now a second look for the button to step to.</p>
       <Fault fault={fault} />
       <button type="button" className="quiet small" onClick={() => addLook(session, piece, attempt)}>
         Add a look

@@ -94,7 +94,7 @@ function Measures({ pixels }: { pixels: number }) {
   const held = [...of.values()].some(({ limited }) => limited);
   return (
     <>
-      Time to draw a frame of it and typical current, on all {pixels} pixels at {percent(brightness)}
+      The figures are for all {pixels} pixels at {percent(brightness)}: time to draw a frame, typical current
       {held ? `; * dimmed at times by the limit of ${limit} mA` : ''}.
     </>
   );

@@ -50,6 +50,7 @@ export function GradientField({ label, stops, usual, onChange, onRest, onReset }
   const ribbon = useRef<HTMLDivElement>(null);
   const [chosen, setChosen] = useState(0);
   const [open, setOpen] = useState(false);
+  const pulled = useRef(false);
   const index = Math.min(chosen, stops.length - 1);
   const stop = stops[index]!;
   const edge = hardEdge(stops, index);
@@ -59,7 +60,9 @@ export function GradientField({ label, stops, usual, onChange, onRest, onReset }
     return (event.clientX - box.left) / box.width;
   };
   const drag = (event: PointerEvent, at: number) => {
-    if (event.currentTarget.hasPointerCapture(event.pointerId)) onChange(moveStop(stops, at, placeOf(event)));
+    if (!event.currentTarget.hasPointerCapture(event.pointerId)) return;
+    pulled.current = true;
+    onChange(moveStop(stops, at, placeOf(event)));
   };
   const step = (change: { stops: GradientStops; index?: number }) => {
     onChange(change.stops);
@@ -110,8 +113,11 @@ export function GradientField({ label, stops, usual, onChange, onRest, onReset }
             style={{ left: `${at * 100}%`, background: colour }}
             onPointerDown={(event) => {
               event.currentTarget.setPointerCapture(event.pointerId);
+              pulled.current = false;
               setChosen(i);
             }}
+            // Who taps a pin wants its colour.
+            onClick={() => setOpen((now) => now || !pulled.current)}
             onPointerMove={(event) => drag(event, i)}
             onPointerUp={onRest}
             onDoubleClick={(event) => event.stopPropagation()}
