@@ -250,8 +250,9 @@ export class Session {
       return;
     }
     if (reply.asked) this.clock.answered();
-    if (reply.revision !== this.bench.get().revision) return;
-    this.showMoment(reply);
+    if (reply.revision === this.bench.get().revision) this.showMoment(reply);
+    // A piece that stands still is drawn once only: what was not taken must be asked for again.
+    else if (reply.frame !== null) this.put({});
   }
 
   private showMoment({ moment, events, frame }: Extract<StageReply, { kind: 'moment' }>): void {

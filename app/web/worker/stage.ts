@@ -97,6 +97,8 @@ export class Stage {
 
   private put(on: Performance, change: MomentChange): StageReply {
     const { player } = on;
+    // Whoever puts something wants to see what it is now, shown before or not.
+    this.shownKey = '';
     const moved = change.look !== undefined || change.ms !== undefined;
     const before = player.moment();
     player.put({
