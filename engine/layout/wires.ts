@@ -1,91 +1,66 @@
-/** The wires that a maker cuts: from the chip to the first run, from run to run, and across cut-out pixels. */
-import type { Piece, Run } from '../piece/schema.ts';
-import type { Point } from './layout.ts';
+/** The wires of the data line: from run to run, and across gaps where pixels are cut out. Millimetres. */
+import type { Run } from '../piece/schema.ts';
 import { pixelPlaces } from './shapes.ts';
 
-export interface Length {
-  /** From centre to centre of the pixels, on the flat place. */
-  readonly straightMillimetres: number;
-  /** What to cut off the reel: `cutLength`. */
-  readonly cutMillimetres: number;
-}
-
-/** From the last pixel of one run to the first of the next. */
 export interface Lead {
-  readonly line: number;
-  /** Null for the wire from the chip, whose place nobody has told: its length is null too. */
-  readonly from: string | null;
-  readonly to: string;
-  readonly length: Length | null;
+  /** Over a gap in one run, or from one run to the next. */
+  readonly kind: 'bridge' | 'between';
+  readonly from: LeadEnd;
+  readonly to: LeadEnd;
+  /** From pixel to pixel as the crow flies, on the flat table. */
+  readonly straightMillimetres: number;
 }
 
-/** Where pixels were cut out of a run, between two that are left. */
-export interface Gap {
+export interface LeadEnd {
   readonly run: string;
-  /** Of the last pixel before the gap, and of the first one behind it. */
-  readonly afterPosition: number;
-  readonly beforePosition: number;
-  readonly length: Length;
+  /** In the run, before anything was removed. */
+  readonly position: number;
+  /** On the whole line. */
+  readonly address: number;
 }
 
-export interface Leads {
-  readonly leads: readonly Lead[];
-  readonly gaps: readonly Gap[];
-}
-
-/** Cloth bends and stretches, so that a wire takes a tenth more than the straight way. Common practice, no source. */
-const slackShare = 0.1;
-/** At each of the two joints, to strip the end and to let it bend before it pulls. Common practice, no source. */
-const jointMillimetres = 15;
-
-/** The straight way, a tenth more, and 15 mm for each of the two joints; up to whole millimetres. */
-export function cutLength(straightMillimetres: number): number {
-  // A length that rounding puts a millionth above a whole millimetre is that millimetre.
-  return Math.ceil(straightMillimetres * (1 + slackShare) + 2 * jointMillimetres - 1e-6);
-}
-
-/** All wires of the data, in the order in which it runs. A run without any pixel left is passed by. */
-export function leadsOf(piece: Piece): Leads {
+/** All wires of a line, in the order in which the data runs: pixels next to each other that no strip connects. */
+export function leadsOf(runs: readonly Run[]): Lead[] {
   const leads: Lead[] = [];
-  const gaps: Gap[] = [];
-  for (const [line, { runs }] of piece.lines.entries()) {
-    let before: { readonly name: string; readonly end: Point } | undefined;
-    for (const run of runs) {
-      const left = pixelsLeft(run);
-      const [first, last] = [left[0], left.at(-1)];
-      if (first === undefined || last === undefined) continue;
-      const length = before === undefined ? null : lengthBetween(before.end, first.place);
-      leads.push({ line, from: before?.name ?? null, to: run.name, length });
-      gaps.push(...gapsOf(run.name, left));
-      before = { name: run.name, end: last.place };
+  let before: (LeadEnd & { readonly x: number; readonly y: number }) | undefined;
+  let address = 0;
+  for (const run of runs) {
+    const removed = new Set(run.removed);
+    for (const [position, { x, y }] of pixelPlaces(run.flat).entries()) {
+      if (removed.has(position)) continue;
+      const end = { run: run.name, position, address, x, y };
+      const onStrip = before?.run === run.name && position === before.position + 1;
+      if (before !== undefined && !onStrip) {
+        leads.push({
+          kind: before.run === run.name ? 'bridge' : 'between',
+          from: endOf(before),
+          to: endOf(end),
+          straightMillimetres: Math.hypot(x - before.x, y - before.y),
+        });
+      }
+      before = end;
+      address += 1;
     }
   }
-  return { leads, gaps };
+  return leads;
 }
 
-interface PixelLeft {
-  readonly position: number;
-  readonly place: Point;
+function endOf({ run, position, address }: LeadEnd): LeadEnd {
+  return { run, position, address };
 }
 
-/** All that were not cut out; hidden ones are wired like others. */
-function pixelsLeft({ flat, removed }: Run): PixelLeft[] {
-  const cutOut = new Set(removed);
-  return pixelPlaces(flat)
-    .map((place, position) => ({ position, place }))
-    .filter(({ position }) => !cutOut.has(position));
-}
+/** Both ends together: room to strip, to tin and to solder once more. Common practice, no source. */
+export const endsMillimetres = 30;
 
-function gapsOf(run: string, left: readonly PixelLeft[]): Gap[] {
-  return left.slice(1).flatMap(({ position, place }, i) => {
-    const before = left[i]!;
-    if (position === before.position + 1) return [];
-    const length = lengthBetween(before.place, place);
-    return [{ run, afterPosition: before.position, beforePosition: position, length }];
-  });
-}
+/** Wires are cut to whole steps. */
+export const stepMillimetres = 5;
 
-function lengthBetween(a: Point, b: Point): Length {
-  const straightMillimetres = Math.hypot(b.x - a.x, b.y - a.y);
-  return { straightMillimetres, cutMillimetres: cutLength(straightMillimetres) };
+/** Cloth bends and stretches: a tenth more than the straight way. Common practice, no source. */
+export const usualSlack = 0.1;
+
+/** @param slack share of the straight length that is added, so that cloth can move: 0.1 is a tenth */
+export function cutLength(straightMillimetres: number, slack: number): number {
+  const wanted = straightMillimetres * (1 + slack) + endsMillimetres;
+  // A sum that rounding puts a trillionth above a step is that step.
+  return Math.ceil(wanted / stepMillimetres - 1e-9) * stepMillimetres;
 }

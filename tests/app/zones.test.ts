@@ -3,7 +3,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Placing, scaledBy, toPicture, toTable } from '../../app/web/place/garment/placing.ts';
 import { addressIn, setStates, statesOf, tapped } from '../../app/web/place/pixels/states.ts';
-import { cutLength, leadsOf } from '../../app/web/place/wires/leads.ts';
 import { caughtBy, goesAround, thinned } from '../../app/web/place/zones/lasso.ts';
 import { carried, recipeOf, sourceOf } from '../../app/web/place/zones/recipe.ts';
 import { routeOf } from '../../app/web/place/zones/route.ts';
@@ -11,7 +10,7 @@ import { ordinal, sourceWords } from '../../app/web/place/zones/source-words.ts'
 import { applyEdit } from '../../engine/edit/apply.ts';
 import type { Layout, Point } from '../../engine/layout/layout.ts';
 import { prepareLayout } from '../../engine/layout/prepare.ts';
-import type { Piece, Run, ZoneSource } from '../../engine/piece/schema.ts';
+import type { Piece, ZoneSource } from '../../engine/piece/schema.ts';
 import { samplePiece } from './browser/samples.ts';
 
 const seed = 20261125;
@@ -230,43 +229,5 @@ describe('the picture underneath', () => {
     const laid: Placing = { middle: [0, 0], millimetresPerPixel: 1, degrees: 0, opacity: 1 };
     expect(scaledBy(laid, size, { from: [5, 5], to: [5, 5], millimetres: 100 })).toBeUndefined();
     expect(scaledBy(laid, size, { from: [0, 0], to: [5, 5], millimetres: 0 })).toBeUndefined();
-  });
-});
-
-describe('wires', () => {
-  const strip = (name: string, x: number, removed: number[] = []): Run => ({
-    name,
-    flat: { kind: 'straight', count: 5, start: [x, 0], pitchMillimetres: 10, directionDegrees: 0 },
-    removed,
-    hidden: [],
-  });
-
-  test('L28 a wire leads from run to run and over what is cut out, ends that are cut off need none', () => {
-    const leads = leadsOf([strip('left', 0, [1, 2, 4]), strip('right', 100, [0])]);
-    expect(leads).toEqual([
-      {
-        kind: 'bridge',
-        from: { run: 'left', position: 0, address: 0 },
-        to: { run: 'left', position: 3, address: 1 },
-        straightMillimetres: 30,
-      },
-      {
-        kind: 'between',
-        from: { run: 'left', position: 3, address: 1 },
-        to: { run: 'right', position: 1, address: 2 },
-        straightMillimetres: 80,
-      },
-    ]);
-    expect(leadsOf([strip('left', 0), strip('gone', 50, [0, 1, 2, 3, 4]), strip('right', 100)])).toHaveLength(
-      1,
-    );
-  });
-
-  test('L28 it is cut with slack and ends, in whole steps', () => {
-    const [lead] = leadsOf([strip('left', 0), strip('right', 140)]);
-    expect(lead!.straightMillimetres).toBe(100);
-    expect(cutLength(lead!, 0)).toBe(130);
-    expect(cutLength(lead!, 0.1)).toBe(140);
-    expect(cutLength(lead!, 0.12)).toBe(145);
   });
 });

@@ -1,5 +1,6 @@
 /** The data line: the board's plug at the first pixel, arrows along each run, wires from run to run. */
 import type { Point } from '../../../../engine/layout/layout.ts';
+import { cutLength, usualSlack } from '../../../../engine/layout/wires.ts';
 import type { Piece, Run } from '../../../../engine/piece/schema.ts';
 import { lengthWords } from '../words.ts';
 import { useCamera } from './context.ts';
@@ -12,7 +13,7 @@ export function Wires({ piece }: { piece: Piece }) {
   return <path className="wire" d={wires.map(({ from, to }) => `M${spot(from)}L${spot(to)}`).join('')} />;
 }
 
-/** Lies on the runs. Lengths are told on the bench only: on the body nobody cuts wire. */
+/** Lies on the runs. What to cut is told on the bench only: on the body nobody cuts wire. */
 export function DataLine({ piece }: { piece: Piece }) {
   const { side } = useCamera();
   const wires = useWires(piece);
@@ -38,7 +39,7 @@ function useWires(piece: Piece) {
     jumpsBetween(runs, side).map(({ from, to, millimetres }) => ({
       from: toView(from),
       to: toView(to),
-      words: lengthWords(millimetres),
+      words: lengthWords(cutLength(millimetres, usualSlack)),
     })),
   );
 }

@@ -1,18 +1,23 @@
 /** What has to be cut and soldered: every wire of the data line, how long, and what is wise. */
 import { useState } from 'react';
+import {
+  cutLength,
+  endsMillimetres,
+  type Lead,
+  leadsOf,
+  stepMillimetres,
+  usualSlack,
+} from '../../../../engine/layout/wires.ts';
 import type { Piece } from '../../../../engine/piece/schema.ts';
 import { useSession } from '../../session/context.ts';
 import { Ask } from '../../shell/Ask.tsx';
 import { lengthWords } from '../words.ts';
 import { NumberEntry } from '../zones/NumberEntry.tsx';
 import { pointing } from '../zones/point.ts';
-import { cutLength, endsMillimetres, type Lead, leadsOf, stepMillimetres } from './leads.ts';
 import '../../styles/place-wires.css';
 
-const usualSlackPercent = 10;
-
 export function WiresSection({ piece }: { piece: Piece }) {
-  const [percent, setPercent] = useState(usualSlackPercent);
+  const [percent, setPercent] = useState(usualSlack * 100);
   return (
     <div className="wires">
       <div className="wire-slack">
@@ -40,7 +45,7 @@ export function WiresSection({ piece }: { piece: Piece }) {
 
 function LineOfWires({ line, slack }: { line: Piece['lines'][number]; slack: number }) {
   const leads = leadsOf(line.runs);
-  const total = leads.reduce((sum, lead) => sum + cutLength(lead, slack), 0);
+  const total = leads.reduce((sum, lead) => sum + cutLength(lead.straightMillimetres, slack), 0);
   return (
     <>
       <ol className="wire-list">
@@ -83,7 +88,7 @@ function LeadRow({ lead, slack }: { lead: Lead; slack: number }) {
         {...pointing(session, () => [from.address, to.address])}
       >
         <span>{words}</span>
-        <b>{lengthWords(cutLength(lead, slack))}</b>
+        <b>{lengthWords(cutLength(lead.straightMillimetres, slack))}</b>
       </button>
     </li>
   );
