@@ -80,6 +80,7 @@ function LookOnLoom({ piece, view, look, at }: Props) {
   return (
     <section
       className="loom"
+      data-zoomed={zoom > 1}
       aria-label={`Loom: ${look.name}`}
       style={style}
       onKeyDown={(event: KeyboardEvent) => {

@@ -124,14 +124,14 @@ export function testSwatching(house: () => House): void {
   test('B6 looks are added, renamed and reordered by keyboard and by pointer', async () => {
     const { page } = await stillVisit(house());
     await looksInHand(page).getByRole('button', { name: 'New look' }).first().click();
-    await page.locator('.swatch[aria-current="true"]', { hasText: 'New look' }).waitFor();
+    await page.locator('.swatch[aria-current="true"]', { hasText: 'Look 7' }).waitFor();
     await page.locator('.swatch-card').first().waitFor();
-    const added = blankLook(parasol, 'New look');
-    const first = page.locator('.swatch', { hasText: 'New look' });
+    const added = blankLook(parasol, 'Look 7');
+    const first = page.locator('.swatch', { hasText: 'Look 7' });
     await first.press('F2');
-    await page.getByLabel('Name of New look').fill('Lantern walk');
+    await page.getByLabel('Name of Look 7').fill('Lantern walk');
     await page.keyboard.press('Enter');
-    const renamed: Edit = { kind: 'rename-look', look: 'New look', name: 'Lantern walk' };
+    const renamed: Edit = { kind: 'rename-look', look: 'Look 7', name: 'Lantern walk' };
     await bead(page, 'Lantern walk').press('Alt+ArrowLeft');
     const byKey: Edit = { kind: 'reorder-look', look: 'Lantern walk', to: names.length - 1 };
     const before = afterEdits(parasol, added, renamed, byKey);
