@@ -5,12 +5,6 @@ import type { BenchName } from '../shell/benches.ts';
 import type { Spotlight } from '../worker/protocol.ts';
 import { Store } from './store.ts';
 
-/** A pattern on its way from the swatch book to where it is wanted. */
-export interface CarriedSwatch {
-  /** As clips name it: `tide/1`, or a pattern of the piece's own. */
-  readonly pattern: string;
-}
-
 export class Desk {
   readonly bench = new Store<BenchName>('compose');
   /** "What have you got?" is being asked. */
@@ -37,7 +31,6 @@ export class Desk {
   readonly snapped = new Store<number | null>(null);
   /** Columns of cloths go by where their pixels lie, not by the way they are wired. */
   readonly columnsAsPlaced = new Store(false);
-  readonly carried = new Store<CarriedSwatch | null>(null);
   /** What of the piece the picture shows by itself; null for all of it. */
   readonly spotlight = new Store<Spotlight | null>(null);
 }

@@ -1,6 +1,5 @@
 /** Lets a hand take a swatch out of the book. A finger that moves sideways scrolls the book instead. */
 import { type PointerEvent, useEffect, useRef, useState } from 'react';
-import { useSession } from '../session/context.ts';
 import { isCarrying, takerAt, tellTaker } from './carry.ts';
 
 interface Held {
@@ -28,7 +27,6 @@ interface Carrying {
 }
 
 export function useCarry(pattern: string): Carrying {
-  const session = useSession();
   const [at, setAt] = useState<CarriedAt | null>(null);
   const held = useRef<Held | null>(null);
   const taker = useRef<Element | null>(null);
@@ -41,7 +39,6 @@ export function useCarry(pattern: string): Carrying {
     taker.current = null;
     held.current = null;
     setAt(null);
-    session.desk.carried.set(null);
   };
 
   useEffect(() => {
@@ -68,10 +65,7 @@ export function useCarry(pattern: string): Carrying {
         if (from === null || from.pointer !== event.pointerId) return;
         const { clientX: x, clientY: y } = event;
         if (at === null && !isCarrying(from.x, from.y, x, y)) return;
-        if (at === null) {
-          wasCarried.current = true;
-          session.desk.carried.set({ pattern });
-        }
+        if (at === null) wasCarried.current = true;
         setAt({ x, y });
         const below = takerAt(x, y);
         const detail = { pattern, clientX: x, clientY: y };

@@ -1,7 +1,4 @@
 /** The Place bench under real pointers and keys. */
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { layInRoom } from '../../../app/web/place/lay/add.ts';
@@ -9,13 +6,13 @@ import { applyEdit } from '../../../engine/edit/apply.ts';
 import type { Edit } from '../../../engine/edit/edit.ts';
 import { changeCount } from '../../../engine/edit/offers/count.ts';
 import { removeRun } from '../../../engine/edit/offers/remove.ts';
-import { loadPiece } from '../../../engine/piece/load.ts';
 import type { Piece, Run } from '../../../engine/piece/schema.ts';
+import { axeFindings } from './axe.ts';
+import { pieceOn } from './piece.ts';
 import { samplePiece } from './samples.ts';
 import { eventually, type House, sizes, visit } from './visit.ts';
 
 const parasol = samplePiece('jellyfish-parasol');
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 async function openPlace(
   house: House,
@@ -26,15 +23,6 @@ async function openPlace(
   await page.locator('.surface .run').first().waitFor();
   expect(complaints).toEqual([]);
   return page;
-}
-
-/** The open piece, as its file has it. */
-async function saved(page: Page): Promise<Piece> {
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save' }).click();
-  const { value, diagnostics } = loadPiece(readFileSync(await (await download).path(), 'utf8'));
-  expect(diagnostics).toEqual([]);
-  return value!;
 }
 
 function edited(piece: Piece, edit: Edit | undefined): Piece {
@@ -76,7 +64,7 @@ export function testPlacing(house: () => House): void {
     const page = await openPlace(house());
     await page.getByRole('button', { name: 'Ring', exact: true }).click();
     const laid = edited(parasol, layInRoom(parasol, 'ring'));
-    expect(await saved(page)).toEqual(laid);
+    expect(await pieceOn(page)).toEqual(laid);
     expect(await page.getByLabel('Name of the run').inputValue()).toBe('ring');
 
     const scale = await millimetresPerPixel(page);
@@ -86,7 +74,7 @@ export function testPlacing(house: () => House): void {
     await drag(page, from, { x: from.x + 40, y: from.y - 25 });
     await page.keyboard.up('Alt');
     expect(await nextUndo(page)).toBe('Undo: Move run ring');
-    const moved = await saved(page);
+    const moved = await pieceOn(page);
     const [before, after] = [runOf(laid, 'ring').flat, runOf(moved, 'ring').flat];
     if (before.kind !== 'ring' || after.kind !== 'ring') throw new Error('The ring is no ring any more.');
     const by: [number, number] = [after.centre[0] - before.centre[0], after.centre[1] - before.centre[1]];
@@ -98,7 +86,7 @@ export function testPlacing(house: () => House): void {
       table(page, 'flat').locator('.knob', { hasText: 'larger ring' }).locator('rect'),
     );
     await drag(page, rim, { x: rim.x + 30, y: rim.y });
-    const pulled = await saved(page);
+    const pulled = await pieceOn(page);
     const count = Math.round(
       (Math.PI * (after.diameterMillimetres + 60 * scale)) /
         ((after.diameterMillimetres * Math.PI) / after.count),
@@ -108,7 +96,7 @@ export function testPlacing(house: () => House): void {
 
     for (const expected of [moved, laid, parasol]) {
       await undo(page).click();
-      expect(await saved(page)).toEqual(expected);
+      expect(await pieceOn(page)).toEqual(expected);
     }
     expect(await undo(page).isDisabled()).toBe(true);
   });
@@ -125,7 +113,7 @@ export function testPlacing(house: () => House): void {
       await page.keyboard.press(key);
     await page.keyboard.press('[');
     const moved = edited(laid, { kind: 'move-runs', side: 'flat', runs: ['strip'], by: [1, 10] });
-    const now = await saved(page);
+    const now = await pieceOn(page);
     const flat = runOf(now, 'strip').flat;
     expect(flat).toMatchObject({ kind: 'straight', directionDegrees: 15 });
     const { start } = runOf(moved, 'strip').flat as Extract<Run['flat'], { kind: 'straight' }>;
@@ -147,7 +135,7 @@ export function testPlacing(house: () => House): void {
     await onTable(page, 'flat', 'strip 2').focus();
     await page.keyboard.press('Delete');
     expect(await onTable(page, 'flat', 'strip 2').count()).toBe(0);
-    expect(await saved(page)).toEqual(turned);
+    expect(await pieceOn(page)).toEqual(turned);
 
     // What is in use is asked about first.
     await onTable(page, 'flat', 'rim').focus();
@@ -156,9 +144,9 @@ export function testPlacing(house: () => House): void {
     expect(await question.innerText()).toContain('Drift');
     await page.keyboard.press('Shift+Tab');
     await page.keyboard.press('Enter');
-    expect(await saved(page)).toEqual(edited(turned, removeRun(turned, 'rim')));
+    expect(await pieceOn(page)).toEqual(edited(turned, removeRun(turned, 'rim')));
     await page.keyboard.press('Control+z');
-    expect(await saved(page)).toEqual(turned);
+    expect(await pieceOn(page)).toEqual(turned);
   });
 
   test('L4 a strip drawn by hand is there while it grows; Escape takes it away', async () => {
@@ -177,7 +165,7 @@ export function testPlacing(house: () => House): void {
     expect(await undo(page).isDisabled()).toBe(true);
 
     await drag(page, from, { x: from.x + 150, y: from.y + 3 });
-    const { flat } = runOf(await saved(page), 'strip');
+    const { flat } = runOf(await pieceOn(page), 'strip');
     expect(flat).toMatchObject({ kind: 'straight', directionDegrees: 0, pitchMillimetres: 33.33 });
     expect(await nextUndo(page)).toBe('Undo: Add run strip');
   });
@@ -193,7 +181,7 @@ export function testPlacing(house: () => House): void {
     expect(await pale.getAttribute('data-borrowed')).toBe('false');
     const laid = edited(parasol, layInRoom(parasol, 'arc'));
     const moved: Edit = { kind: 'move-runs', side: 'worn', runs: ['arc'], by: [0, -1] };
-    expect(await saved(page)).toEqual(edited(laid, moved));
+    expect(await pieceOn(page)).toEqual(edited(laid, moved));
     await undo(page).click();
     await undo(page).click();
     const order = async () => page.locator('.order-name').allInnerTexts();
@@ -203,7 +191,7 @@ export function testPlacing(house: () => House): void {
     expect(await order()).toEqual(['tentacle 2', 'rim', 'tentacle 1', ...before.slice(3)]);
     expect(await nextUndo(page)).toBe('Undo: Reorder run tentacle 2');
     await page.getByRole('button', { name: 'rim later in the line' }).click();
-    const names = (await saved(page)).lines[0]!.runs.map(({ name }) => name);
+    const names = (await pieceOn(page)).lines[0]!.runs.map(({ name }) => name);
     expect(names.slice(0, 3)).toEqual(['tentacle 2', 'tentacle 1', 'rim']);
     await undo(page).click();
     await undo(page).click();
@@ -214,17 +202,9 @@ export function testPlacing(house: () => House): void {
     const page = await openPlace(house());
     await page.getByRole('button', { name: 'Grid', exact: true }).click();
     await page.getByText('Place on the bench').click();
-    await page.evaluate(axeSource);
     for (const size of Object.values(sizes)) {
       await page.setViewportSize(size);
-      const { violations, passes } = await page.evaluate(() =>
-        (window as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
-      );
-      expect(passes.length).toBeGreaterThan(10);
-      const found = violations.flatMap(({ id, nodes }) =>
-        nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`),
-      );
-      expect(found).toEqual([]);
+      expect(await axeFindings(page)).toEqual([]);
       const overhang = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
       expect(overhang).toBeLessThanOrEqual(0);
     }

@@ -1,43 +1,16 @@
-/** Swatch book, thread and buttons, by pointer and by keys. Rules B of app/web/SPEC.md. */
-import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { layAtHand, layOnRun } from '../../../app/web/swatches/laying.ts';
-import { applyEdit } from '../../../engine/edit/apply.ts';
 import type { Edit } from '../../../engine/edit/edit.ts';
 import { blankLook } from '../../../engine/edit/offers/blank-look.ts';
 import { libraryPatterns } from '../../../engine/pattern/library.ts';
-import { loadPiece } from '../../../engine/piece/load.ts';
-import type { Piece } from '../../../engine/piece/schema.ts';
 import { axeFindings } from './axe.ts';
+import { afterEdits, pieceOn } from './piece.ts';
 import { samplePiece } from './samples.ts';
-import { eventually, type House, lastHeard, sizes, visit } from './visit.ts';
+import { eventually, type House, sizes, stillVisit, visit } from './visit.ts';
 
 const parasol = samplePiece('jellyfish-parasol');
 const names = parasol.looks.map(({ name }) => name);
-
-function afterEdits(piece: Piece, ...edits: Edit[]): Piece {
-  return edits.reduce((before, edit) => {
-    const { value, diagnostics } = applyEdit(before, edit);
-    expect(diagnostics).toEqual([]);
-    return value!.piece;
-  }, piece);
-}
-
-/** The piece on the page, as it would be saved. */
-async function pieceOn(page: Page): Promise<Piece> {
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save' }).click();
-  return loadPiece(readFileSync(await (await download).path(), 'utf8')).value!;
-}
-
-/** Stands still at the start of the first look. */
-async function stillVisit(house: House) {
-  const visited = await visit(house, { reducedMotion: 'reduce' });
-  await visited.page.getByRole('button', { name: 'Play' }).waitFor();
-  await eventually(async () => (await lastHeard(visited.page)).moment.ms).toBe(0);
-  return visited;
-}
 
 const looksInHand = (page: Page) => page.getByRole('navigation', { name: 'Looks' });
 const bead = (page: Page, name: string) => looksInHand(page).getByRole('button', { name, exact: true });

@@ -1,17 +1,13 @@
-/** The tag and its courses, by pointer and by keys. Rules N of app/web/SPEC.md. */
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { applyEdit } from '../../../engine/edit/apply.ts';
 import { courseOf } from '../../../engine/edit/courses/course.ts';
 import type { Edit } from '../../../engine/edit/edit.ts';
 import { choosePattern } from '../../../engine/edit/offers/pattern.ts';
 import { borrowFrame, stillMoment } from '../../../engine/look/frame.ts';
-import { loadPiece } from '../../../engine/piece/load.ts';
-import type { Piece } from '../../../engine/piece/schema.ts';
 import { axeFindings } from './axe.ts';
+import { afterEdits, pieceOn } from './piece.ts';
 import { samplePiece, scoreOf } from './samples.ts';
-import { eventually, type House, lastHeard, sizes, visit } from './visit.ts';
+import { eventually, type House, lastHeard, sizes, stillVisit } from './visit.ts';
 
 const parasol = samplePiece('jellyfish-parasol');
 const [look] = parasol.looks;
@@ -20,30 +16,6 @@ const at = { look: look!.name, track: 0, clip: 0 };
 const course = { at, parameter: 'period' };
 /** One breath, in seconds, and how long the clip lasts. */
 const range = { min: 1, max: 20, spanMs: 24_000 };
-
-function afterEdits(piece: Piece, ...edits: Edit[]): Piece {
-  return edits.reduce((before, edit) => {
-    const { value, diagnostics } = applyEdit(before, edit);
-    expect(diagnostics).toEqual([]);
-    return value!.piece;
-  }, piece);
-}
-
-/** The piece on the page, as it would be saved. */
-async function pieceOn(page: Page): Promise<Piece> {
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save' }).click();
-  const { value } = loadPiece(readFileSync(await (await download).path(), 'utf8'));
-  return value!;
-}
-
-/** Stands still at the start of the first look. */
-async function stillVisit(house: House) {
-  const visited = await visit(house, { reducedMotion: 'reduce' });
-  await visited.page.getByRole('button', { name: 'Play' }).waitFor();
-  await eventually(async () => (await lastHeard(visited.page)).moment.ms).toBe(0);
-  return visited;
-}
 
 const nextUndo = (page: Page) => page.getByRole('button', { name: /^Undo/ }).getAttribute('aria-label');
 

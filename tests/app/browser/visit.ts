@@ -57,6 +57,14 @@ export async function visit(house: House, options: BrowserContextOptions = {}): 
   return { page, complaints, strangers };
 }
 
+/** A visit that stands at the start of the first look. */
+export async function stillVisit(house: House): Promise<Visit> {
+  const visited = await visit(house);
+  await visited.page.getByRole('button', { name: 'Play' }).waitFor();
+  await eventually(async () => (await lastHeard(visited.page)).moment.ms).toBe(0);
+  return visited;
+}
+
 /** Where the processor draws, the browser reads the picture back to lay it on the page, and says so itself. */
 function isReadback(text: string): boolean {
   return text.includes('GPU stall due to ReadPixels');

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { axeFindings } from './axe.ts';
 import { afterEdits, pieceOn } from './piece.ts';
 import { samplePiece } from './samples.ts';
-import { eventually, type House, untilTold, visit } from './visit.ts';
+import { eventually, type House, stillVisit, untilTold } from './visit.ts';
 
 const parasol = samplePiece('jellyfish-parasol');
 const look = parasol.looks[0]!;
@@ -29,14 +29,6 @@ async function pull(page: Page, from: { x: number; y: number }, by: { x?: number
     await page.mouse.move(from.x + ((by.x ?? 0) * step) / 6, from.y + ((by.y ?? 0) * step) / 6);
   }
   await page.mouse.up();
-}
-
-/** Standing still at the start, so that the playhead is where nobody pulls. */
-async function stillVisit(house: House) {
-  const visited = await visit(house, { reducedMotion: 'reduce' });
-  await visited.page.getByRole('button', { name: 'Play' }).waitFor();
-  await clipOn(visited.page, 2, 0).waitFor();
-  return visited;
 }
 
 export function testWeaving(house: () => House): void {

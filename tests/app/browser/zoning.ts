@@ -1,42 +1,21 @@
-/** Zones, curves and what lies underneath, under real pointers and keys. */
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { applyEdit } from '../../../engine/edit/apply.ts';
 import { newZone } from '../../../engine/edit/offers/add-zone.ts';
 import { sourceOfPixels } from '../../../engine/edit/offers/zone-of-pixels.ts';
 import { pixelPlaces } from '../../../engine/layout/shapes.ts';
-import { loadPiece } from '../../../engine/piece/load.ts';
-import type { Piece } from '../../../engine/piece/schema.ts';
+import { axeFindings } from './axe.ts';
+import { pieceOn } from './piece.ts';
 import { samplePiece } from './samples.ts';
 import { eventually, type House, sizes, visit } from './visit.ts';
 
 const parasol = samplePiece('jellyfish-parasol');
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 async function openPlace(house: House, viewport = sizes.desk): Promise<Page> {
   const { page } = await visit(house, { viewport, reducedMotion: 'reduce' });
   await page.getByRole('button', { name: 'Place', exact: true }).click();
   await page.locator('.surface .run').first().waitFor();
   return page;
-}
-
-async function saved(page: Page): Promise<Piece> {
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save' }).click();
-  const { value, diagnostics } = loadPiece(readFileSync(await (await download).path(), 'utf8'));
-  expect(diagnostics).toEqual([]);
-  return value!;
-}
-
-async function faultsFoundByAxe(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  const { violations } = await page.evaluate(() =>
-    (window as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
-  );
-  return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
 }
 
 const section = (page: Page, title: string) =>
@@ -94,11 +73,11 @@ export function testZoning(house: () => House): void {
     const source = sourceOfPixels(parasol, caught)!;
     const expected = applyEdit(parasol, newZone(parasol, source, 'zone')).value!.piece;
     await page.getByRole('textbox', { name: 'Name', exact: true }).waitFor();
-    expect(await saved(page)).toEqual(expected);
+    expect(await pieceOn(page)).toEqual(expected);
     expect(await page.locator('.zone-route .first').count()).toBeGreaterThan(0);
-    expect(await faultsFoundByAxe(page)).toEqual([]);
+    expect(await axeFindings(page)).toEqual([]);
     await page.getByRole('button', { name: /^Undo/ }).click();
-    expect(await saved(page)).toEqual(parasol);
+    expect(await pieceOn(page)).toEqual(parasol);
   });
 
   test('L29 by keys alone: a zone is made, named, given its parts and its way, and removed', async () => {
@@ -120,13 +99,13 @@ export function testZoning(house: () => House): void {
     await page.keyboard.type('2');
     await page.getByRole('checkbox', { name: 'Other way round' }).focus();
     await page.keyboard.press('Space');
-    await eventually(async () => (await saved(page)).zones.at(-1)).toEqual({
+    await eventually(async () => (await pieceOn(page)).zones.at(-1)).toEqual({
       name: 'half the lot',
       source: { kind: 'reversed', of: { kind: 'stepped', of: { kind: 'all' }, every: 2, offset: 0 } },
     });
     await page.locator('.zone-form').getByRole('button', { name: 'Remove', exact: true }).focus();
     await page.keyboard.press('Enter');
-    expect(await saved(page)).toEqual(parasol);
+    expect(await pieceOn(page)).toEqual(parasol);
   });
 
   test('L26 single pixels are cut out and hidden by the keys of small toggles', async () => {
@@ -144,7 +123,7 @@ export function testZoning(house: () => House): void {
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('Space');
     await page.getByRole('button', { name: 'Pixel 2, hidden' }).waitFor();
-    const after = (await saved(page)).lines[0]!.runs[1]!;
+    const after = (await pieceOn(page)).lines[0]!.runs[1]!;
     expect(after).toEqual({ ...run, removed: [1], hidden: [2] });
   });
 
@@ -159,10 +138,10 @@ export function testZoning(house: () => House): void {
     });
     await dialog.getByText('wing', { exact: true }).waitFor();
     await dialog.getByLabel('Strip with').selectOption({ label: '96 pixels a metre' });
-    expect(await faultsFoundByAxe(page)).toEqual([]);
+    expect(await axeFindings(page)).toEqual([]);
     await dialog.getByRole('button', { name: 'Lay it down' }).click();
     await page.locator('.node').first().waitFor();
-    const laid = (await saved(page)).lines[0]!.runs.at(-1)!;
+    const laid = (await pieceOn(page)).lines[0]!.runs.at(-1)!;
     expect(laid.name).toBe('wing');
     const places = pixelPlaces(laid.flat);
     expect(places.length).toBeGreaterThan(40);
@@ -209,11 +188,11 @@ export function testZoning(house: () => House): void {
       .focus();
     await page.keyboard.press('Shift+ArrowUp');
     await eventually(async () => {
-      const { flat } = (await saved(page)).lines[0]!.runs.at(-1)!;
+      const { flat } = (await pieceOn(page)).lines[0]!.runs.at(-1)!;
       return flat.kind === 'path' && Math.round((flat.curves[0]!.end[1] - curves[0]!.end[1]) * 100) / 100;
     }).toBe(10);
     await page.getByRole('button', { name: /^Undo: Bend run wing/ }).click();
-    expect((await saved(page)).lines[0]!.runs.at(-1)).toEqual(laid);
+    expect((await pieceOn(page)).lines[0]!.runs.at(-1)).toEqual(laid);
   });
 
   test('L27 a picture underneath is scaled by a known length, is back after a reload, and is in no file', async () => {
@@ -232,8 +211,8 @@ export function testZoning(house: () => House): void {
     await page.getByRole('spinbutton', { name: /^The line is/ }).fill('500');
     const scale = page.getByRole('spinbutton', { name: /^one picture pixel/ });
     await eventually(() => scale.inputValue()).toBe('2.5');
-    expect(await saved(page)).toEqual(parasol);
-    expect(await faultsFoundByAxe(page)).toEqual([]);
+    expect(await pieceOn(page)).toEqual(parasol);
+    expect(await axeFindings(page)).toEqual([]);
 
     await eventually(() =>
       page.evaluate(
