@@ -70,15 +70,25 @@ describe('W3 contacts', () => {
     contacts.press(0, 100);
     contacts.release(0, 220);
     contacts.press(1, 300);
-    contacts.skipTo(750);
+    contacts.skip(0, 750);
     expect(contacts.take(750, 250)).toEqual([
       { atMs: 1, button: 0, down: true },
       { atMs: 120, button: 0, down: false },
       { atMs: 200, button: 1, down: true },
     ]);
     contacts.release(1, 1100);
-    contacts.skipTo(1000);
+    contacts.skip(1000, 1000);
     expect(contacts.take(1000, 250)).toEqual([{ atMs: 100, button: 1, down: false }]);
+  });
+
+  test('W3 a press that was begun before the page was stuck is as long as it was', () => {
+    const contacts = new Contacts();
+    contacts.press(0, 95);
+    expect(contacts.take(80, 20)).toEqual([{ atMs: 15, button: 0, down: true }]);
+    contacts.release(0, 96);
+    // Stuck from 100 to 900: 5 ms of the press are played, 55 are left.
+    contacts.skip(100, 650);
+    expect(contacts.take(650, 250)).toEqual([{ atMs: 55, button: 0, down: false }]);
   });
 
   test('a contact that is down already is not pressed again, nor released twice', () => {

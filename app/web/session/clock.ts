@@ -54,8 +54,9 @@ export class Clock {
       this.asked = true;
       return;
     }
-    this.playedUntil = Math.max(this.playedUntil, now - longestStepMilliseconds);
-    this.contacts.skipTo(this.playedUntil);
+    const goesOnFrom = Math.max(this.playedUntil, now - longestStepMilliseconds);
+    this.contacts.skip(this.playedUntil, goesOnFrom);
+    this.playedUntil = goesOnFrom;
     if (this.held) this.playedUntil = now;
     const elapsedMs = Math.floor(now - this.playedUntil);
     if (elapsedMs <= 0) return;

@@ -36,12 +36,14 @@ export class Contacts {
   }
 
   /**
-   * Time before this will not be played: a page that was stuck goes on from here. What was pressed meanwhile
-   * is moved on as a whole, so that a press stays as long as it was.
+   * What lies between these two times will not be played: a page that was stuck goes on from the later one.
+   * What was pressed meanwhile is moved on as a whole, so that a press stays as long as it was; one whose
+   * beginning has been played already goes on from there.
    */
-  skipTo(time: number): void {
-    const earliest = Math.min(...this.waiting.map(({ at }) => at));
-    const late = time - earliest;
+  skip(playedUntil: number, goesOnFrom: number): void {
+    const [first] = [...this.waiting].sort((a, b) => a.at - b.at);
+    if (first === undefined) return;
+    const late = goesOnFrom - (first.down ? first.at : playedUntil);
     if (late > 0) this.waiting = this.waiting.map((edge) => ({ ...edge, at: edge.at + late }));
   }
 
