@@ -112,11 +112,12 @@ export function testMaking(house: () => House): void {
     const box = (await course.boundingBox())!;
     await page.mouse.dblclick(box.x + box.width * 0.8, box.y + box.height * 0.6);
     await page.getByRole('slider', { name: 'Tail, key 2 of 2' }).waitFor();
-    for (const pair of [
-      ['Ribbon', 'Dew'],
-      ['Millrace', 'Procession'],
+    for (const [look, pair] of [
+      [2, ['Ribbon', 'Dew']],
+      [3, ['Millrace', 'Procession']],
     ] as const) {
       await button(page, 'New look').last().click();
+      await page.locator(`.loom[aria-label="Loom: Look ${look}"]`).waitFor();
       await layTwo(page, pair);
     }
 
@@ -182,6 +183,7 @@ export function testMaking(house: () => House): void {
     await press(button(page, 'Add a key here'), 'Enter');
     await page.getByRole('slider', { name: 'Tail, key 2 of 2' }).waitFor();
     await press(button(page, 'New look').last(), 'Enter');
+    await page.locator('.loom[aria-label="Loom: Look 2"]').waitFor();
     await press(swatch(page, 'Dew'), 'Enter');
     await page.getByRole('heading', { name: 'Dew', level: 2 }).waitFor();
 

@@ -91,8 +91,13 @@ export function testWeaving(house: () => House): void {
     expect(await pieceOn(page)).toEqual(shaped);
 
     const shuttle = page.locator('.shuttle');
-    while (Number(await shuttle.getAttribute('aria-valuenow')) < 8000) await shuttle.press('PageDown');
-    const atMilliseconds = Number(await shuttle.getAttribute('aria-valuenow'));
+    const now = async () => Number(await shuttle.getAttribute('aria-valuenow'));
+    let atMilliseconds = await now();
+    while (atMilliseconds < 8000) {
+      await shuttle.press('PageDown');
+      await eventually(now).toBeGreaterThan(atMilliseconds);
+      atMilliseconds = await now();
+    }
     await clip.focus();
     await page.keyboard.press('s');
     await untilTold(page, 'Split in two.');
